@@ -1,0 +1,95 @@
+//! What a caution looks at: one visit with its system, site and book, and the visits before it.
+
+use crate::job::{Book, Finding, Moment, Movement, Search, Site, System, Visit};
+use crate::notes::DayTime;
+use crate::quantity::{Measured, Quantity, print};
+use crate::refrigerant::Refrigerant;
+use crate::text::Span;
+use crate::vocabulary::method_word::{MethodWord, Shows};
+use crate::vocabulary::refrigerant_file::MovementKind;
+use crate::vocabulary::site_file::RuleSetWord;
+use jiff::ToSpan;
+use jiff::civil::Date;
+
+/// One visit and all that stands around it.
+#[derive(Clone, Copy)]
+pub struct Scene<'a> {
+    /// The book.
+    pub book: &'a Book,
+    /// The site.
+    pub site: &'a Site,
+    /// The system.
+    pub system: &'a System,
+    /// The visit.
+    pub visit: &'a Visit,
+}
+
+impl<'a> Scene<'a> {
+    /// The visits to this system before this one, in order of time.
+    pub fn earlier_visits(&self) -> impl DoubleEndedIterator<Item = &'a Visit> + use<'a> {
+        let name = self.visit.name;
+        self.system
+            .visits
+            .iter()
+            .filter(move |visit| visit.name < name)
+    }
+
+    /// The moment of a time in the findings; none for a time that the clock skipped.
+    pub fn moment(&self, at: DayTime) -> Option<Moment> {
+        let days = i64::from(at.day) - 1;
+        let date = self.visit.name.date.checked_add(days.days()).ok()?;
+        let civil = date.to_datetime(at.time);
+        let ambiguous = self.site.zone.to_ambiguous_timestamp(civil);
+        let instant = ambiguous.compatible().ok()?;
+        Some(Moment { instant, civil })
+    }
+
+    /// The refrigerant in force in a circuit at the end of a day.
+    pub fn refrigerant(&self, circuit: usize, day: Date) -> Option<&'static Refrigerant> {
+        self.system.in_force(circuit, day)?.refrigerant
+    }
+
+    /// Where the site says that a rule set is in force.
+    pub fn rule(&self, rule: RuleSetWord) -> Option<Span> {
+        let rules = &self.site.note.as_ref()?.rules;
+        rules
+            .iter()
+            .find(|noted| noted.value == rule)
+            .map(|noted| noted.span)
+    }
+
+    /// The last charge or recovery of a circuit before a moment, in this visit or an earlier one.
+    pub fn last_filling(&self, circuit: usize, before: Moment) -> Option<&'a Movement> {
+        self.earlier_visits()
+            .chain(std::iter::once(self.visit))
+            .flat_map(|visit| &visit.movements)
+            .filter(|movement| movement.circuit == circuit && movement.at.value < before)
+            .filter(|movement| {
+                matches!(
+                    movement.kind,
+                    MovementKind::Charged | MovementKind::Recovered
+                )
+            })
+            .max_by_key(|movement| movement.at.value)
+    }
+
+    /// A written quantity in the site's units.
+    pub fn print<T: Quantity>(&self, measured: &Measured<T>) -> String {
+        print(measured, self.site.units).to_string()
+    }
+}
+
+/// Whether a search went over a circuit.
+pub fn searched_circuit(search: &Search, circuit: usize) -> bool {
+    search.circuit.is_none_or(|searched| searched == circuit)
+}
+
+/// Whether a finding stands on a circuit, or may.
+pub fn on_circuit(finding: &Finding, circuit: usize) -> bool {
+    finding.circuit.is_none_or(|found| found == circuit)
+}
+
+/// Whether a method gives the place of a leak.
+pub fn gives_place(method: MethodWord) -> bool {
+    matches!(method.shows(), Shows::Place | Shows::Evident)
+}

@@ -1,0 +1,172 @@
+//! The command line.
+
+use crate::command::console::{Console, Exit};
+use crate::command::loaded::{LoadFault, Loaded, Target, load};
+use crate::command::{check, convert, explain};
+use clap::{Parser, Subcommand, ValueEnum};
+use std::ffi::OsString;
+use std::path::{Path, PathBuf};
+
+/// Compiles plain-text job notes about refrigerant leaks into checked figures and a report.
+///
+/// A book is a folder with rimebook.toml in its root; in it a folder for each site, in that one for
+/// each system, in that one for each visit, named by its day. Every command takes the path of a book,
+/// a site, a system or a visit, and finds the rest by itself.
+#[derive(Debug, Parser)]
+#[command(name = "rimebook", version, max_term_width = 100)]
+struct Arguments {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+enum Command {
+    /// Reads the notes and tells every problem, each with its place, reason and cure
+    ///
+    /// Errors are text that cannot be read or cannot be true; cautions are things that were done, or
+    /// claimed, and should be looked at. Nothing is written. With --format json every figure is
+    /// printed too, with its inputs.
+    Check {
+        /// Book, site, system or visit
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// For people or for machines
+        #[arg(long, value_enum, default_value = "people")]
+        format: Format,
+    },
+    /// Makes the PDF reports of the visits under a path
+    ///
+    /// Reports go to the folder reports/ in the root of the book. No report is made of a visit while
+    /// an error stands in a file that it reads; --draft makes one all the same, with a watermark.
+    #[cfg(feature = "pdf")]
+    Report {
+        /// Book, site, system or visit
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// Make a watermarked report in spite of errors
+        #[arg(long)]
+        draft: bool,
+        /// Folder to write to, instead of reports/ in the book
+        #[arg(long)]
+        into: Option<PathBuf>,
+        /// For people or for machines
+        #[arg(long, value_enum, default_value = "people")]
+        format: Format,
+    },
+    /// Converts a quantity to another unit, or to all of its kind
+    ///
+    /// Examples: rimebook convert "24.8 bar g" psig; rimebook convert "14 g/yr" oz/yr;
+    /// rimebook convert "500 micron". Gauge and absolute are told apart; the air pressure is the
+    /// standard atmosphere unless --altitude is given.
+    Convert {
+        /// The quantity with its unit, as one argument
+        #[arg(allow_hyphen_values = true)]
+        quantity: String,
+        /// The unit wanted; all if left out
+        to: Option<String>,
+        /// Height above the sea, for the air pressure
+        #[arg(long)]
+        altitude: Option<String>,
+        /// For people or for machines
+        #[arg(long, value_enum, default_value = "people")]
+        format: Format,
+    },
+    /// Explains a caution, or how a figure was worked out
+    ///
+    /// Examples: rimebook explain pressure-above-plate; rimebook explain pressure-test/p1
+    /// jobs-example/brackwater. A figure is named by its id, as check --format json and the
+    /// report's appendix print it, or by the beginning of it.
+    Explain {
+        /// Name of a caution, or id of a figure
+        name: String,
+        /// Book, site, system or visit to look for the figure in
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// For people or for machines
+        #[arg(long, value_enum, default_value = "people")]
+        format: Format,
+    },
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+enum Format {
+    /// For people
+    People,
+    /// JSON with a version number
+    Json,
+}
+
+/// Runs a command line and gives the exit code.
+pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
+    let console = Console::of_process();
+    let arguments = match Arguments::try_parse_from(arguments) {
+        Ok(arguments) => arguments,
+        Err(error) => {
+            let _ = error.print();
+            return if error.use_stderr() {
+                Exit::Usage as u8
+            } else {
+                Exit::Fine as u8
+            };
+        }
+    };
+    let exit = match arguments.command {
+        Command::Check { path, format } => with_book(&path, &console, |loaded, target| {
+            if format == Format::Json {
+                check::json(loaded, target, &console)
+            } else {
+                check::people(loaded, target, &console)
+            }
+        }),
+        #[cfg(feature = "pdf")]
+        Command::Report {
+            path,
+            draft,
+            into,
+            format,
+        } => with_book(&path, &console, |loaded, target| {
+            let options = crate::command::report::Options {
+                draft,
+                into: into.as_deref(),
+                json: format == Format::Json,
+            };
+            crate::command::report::report(loaded, target, &options, &console)
+        }),
+        Command::Convert {
+            quantity,
+            to,
+            altitude,
+            format,
+        } => convert::convert(
+            &quantity,
+            to.as_deref(),
+            altitude.as_deref(),
+            format == Format::Json,
+            &console,
+        ),
+        Command::Explain { name, path, format } => {
+            explain::explain(&name, &path, format == Format::Json, &console)
+        }
+    };
+    exit as u8
+}
+
+fn with_book(
+    path: &Path,
+    console: &Console,
+    command: impl FnOnce(&Loaded, &Target) -> Exit,
+) -> Exit {
+    match load(path) {
+        Ok((loaded, target)) => command(&loaded, &target),
+        Err(fault) => {
+            console.err(&fault.message());
+            match fault {
+                LoadFault::NoBook(_) => Exit::Usage,
+                LoadFault::Disk(_, error) if error.kind() == std::io::ErrorKind::NotFound => {
+                    Exit::Usage
+                }
+                LoadFault::Disk(..) => Exit::Disk,
+            }
+        }
+    }
+}

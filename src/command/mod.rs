@@ -1,0 +1,14 @@
+//! The commands: one file each, plain functions from a loaded book to what is printed and the exit code.
+
+mod arguments;
+mod check;
+mod console;
+mod convert;
+mod explain;
+mod loaded;
+#[cfg(feature = "pdf")]
+mod report;
+
+pub use arguments::run;
+pub use console::{Console, Exit};
+pub use loaded::{Loaded, Target, load};

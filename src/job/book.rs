@@ -1,0 +1,440 @@
+//! The validated model: a book with its sites, systems and visits, names resolved and times as instants.
+
+use crate::job::moment::Moment;
+use crate::job::registry::Registry;
+use crate::job::test::{PressureTest, VacuumTest};
+use crate::notes::{
+    BookNote, CircuitNote, CylinderEventNote, CylinderNote, DetectorCheckNote, EarlierNote,
+    FindingNote, InForceNote, InstrumentNote, MovementNote, OperatingNote, PersonNote, PointNote,
+    RoomNote, SearchNote, SectionNote, SiteNote, SystemNote, VisitName, VisitNote,
+};
+use crate::quantity::{AbsolutePressure, Mass, Measured, Pressure, UnitSystem, Volume};
+use crate::refrigerant::Refrigerant;
+use crate::text::prose::Block;
+use crate::text::{FileId, Noted, Span};
+use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
+use crate::vocabulary::{Designation, Identifier};
+use jiff::civil::Date;
+use jiff::tz::TimeZone;
+
+/// A whole book.
+#[derive(Debug)]
+pub struct Book {
+    /// `rimebook.toml`.
+    pub file: FileId,
+    /// `rimebook.toml` as written, if it could be read.
+    pub note: Option<BookNote>,
+    /// People.
+    pub people: Registry<PersonNote>,
+    /// Instruments.
+    pub instruments: Registry<InstrumentNote>,
+    /// Cylinders.
+    pub cylinders: Registry<CylinderNote>,
+    /// What happened to cylinders between jobs, by day.
+    pub cylinder_events: Vec<CylinderEventNote>,
+    /// The sites, by folder name.
+    pub sites: Vec<Site>,
+}
+
+/// A site.
+#[derive(Debug)]
+pub struct Site {
+    /// Folder name.
+    pub folder: String,
+    /// `site.toml`.
+    pub file: FileId,
+    /// As written, if it could be read.
+    pub note: Option<SiteNote>,
+    /// Its time zone; UTC where it could not be read, which is told.
+    pub zone: TimeZone,
+    /// Units that the reports print.
+    pub units: UnitSystem,
+    /// Air pressure where no barometer was read, and where that comes from.
+    pub atmosphere: Atmosphere,
+    /// Rooms.
+    pub rooms: Registry<RoomNote>,
+    /// Systems, by folder name.
+    pub systems: Vec<System>,
+}
+
+/// Air pressure and where it comes from.
+#[derive(Clone, Copy, Debug)]
+pub enum Atmosphere {
+    /// Read on a barometer.
+    Barometer(Noted<Measured<AbsolutePressure>>),
+    /// From the altitude of the site.
+    Altitude(Noted<Measured<crate::quantity::Length>>),
+    /// The standard atmosphere, for want of either.
+    Standard,
+}
+
+impl Atmosphere {
+    /// The pressure.
+    pub fn pressure(&self) -> AbsolutePressure {
+        match self {
+            Atmosphere::Barometer(noted) => noted.value.value,
+            Atmosphere::Altitude(noted) => crate::quantity::atmosphere_at(noted.value.value),
+            Atmosphere::Standard => crate::quantity::STANDARD_ATMOSPHERE,
+        }
+    }
+}
+
+/// A system.
+#[derive(Debug)]
+pub struct System {
+    /// Folder name.
+    pub folder: String,
+    /// Path from the root of the book.
+    pub path: String,
+    /// `system.toml`.
+    pub file: FileId,
+    /// As written, if it could be read.
+    pub note: Option<SystemNote>,
+    /// Circuits in the order of the file; one without a name where none is written.
+    pub circuits: Vec<Circuit>,
+    /// Registered points.
+    pub points: Registry<PointNote>,
+    /// Registered areas.
+    pub areas: Registry<()>,
+    /// History before this book, or by others, in order of time.
+    pub earlier: Vec<Earlier>,
+    /// Visits, by day and number.
+    pub visits: Vec<Visit>,
+}
+
+/// A circuit.
+#[derive(Debug)]
+pub struct Circuit {
+    /// Its name; none where the system has only one and does not name it.
+    pub id: Option<Identifier>,
+    /// Where it is registered.
+    pub span: Span,
+    /// As written.
+    pub note: Option<CircuitNote>,
+    /// Sections.
+    pub sections: Registry<SectionNote>,
+    /// What was in force from when, in order of time.
+    pub in_force: Vec<InForce>,
+}
+
+/// What held in a circuit from a moment on.
+#[derive(Debug)]
+pub struct InForce {
+    /// From when.
+    pub from: Noted<Moment>,
+    /// As written.
+    pub note: InForceNote,
+    /// The refrigerant.
+    pub refrigerant: Option<&'static Refrigerant>,
+}
+
+/// Something before this book, or by others.
+#[derive(Debug)]
+pub struct Earlier {
+    /// When.
+    pub at: Noted<Moment>,
+    /// Number of the circuit.
+    pub circuit: usize,
+    /// As written.
+    pub note: EarlierNote,
+}
+
+/// A visit.
+#[derive(Debug)]
+pub struct Visit {
+    /// Day and number.
+    pub name: VisitName,
+    /// Path of the folder from the root.
+    pub path: String,
+    /// Its files.
+    pub files: Vec<FileId>,
+    /// `visit.toml` as written, if it could be read.
+    pub note: Option<VisitNote>,
+    /// Who was there, from when to when.
+    pub attendance: Vec<Attendance>,
+    /// Movements of refrigerant, in order of time.
+    pub movements: Vec<Movement>,
+    /// Detector checks, in order of the file.
+    pub detector_checks: Vec<Timed<DetectorCheckNote>>,
+    /// Searches, in order of the file.
+    pub searches: Vec<Search>,
+    /// Pressure tests.
+    pub pressure_tests: Vec<PressureTest>,
+    /// Vacuum tests.
+    pub vacuum_tests: Vec<VacuumTest>,
+    /// Operating readings.
+    pub operating: Vec<OperatingReading>,
+    /// When it ran normally again.
+    pub back: Option<Noted<Moment>>,
+    /// Prose before the findings.
+    pub introduction: Vec<Block>,
+    /// Findings.
+    pub findings: Vec<Finding>,
+    /// Air pressure of the day.
+    pub atmosphere: Atmosphere,
+}
+
+/// A note with its moment.
+#[derive(Debug)]
+pub struct Timed<T> {
+    /// When.
+    pub at: Noted<Moment>,
+    /// As written.
+    pub note: T,
+}
+
+/// Who was there.
+#[derive(Debug)]
+pub struct Attendance {
+    /// Name in the register of people.
+    pub by: Noted<Identifier>,
+    /// Arrived.
+    pub from: Noted<Moment>,
+    /// Left.
+    pub to: Noted<Moment>,
+}
+
+/// A movement of refrigerant.
+#[derive(Debug)]
+pub struct Movement {
+    /// Which way.
+    pub kind: MovementKind,
+    /// Why.
+    pub why: Option<MovementWhy>,
+    /// Number of the circuit.
+    pub circuit: usize,
+    /// When.
+    pub at: Noted<Moment>,
+    /// How much, and how that is known.
+    pub amount: MovedMass,
+    /// As written.
+    pub note: MovementNote,
+}
+
+/// How much refrigerant moved.
+#[derive(Clone, Copy, Debug)]
+pub enum MovedMass {
+    /// By two scale readings of a cylinder.
+    Weighed {
+        /// Before.
+        before: Noted<Measured<Mass>>,
+        /// After.
+        after: Noted<Measured<Mass>>,
+    },
+    /// As stated.
+    Stated(Noted<Measured<Mass>>),
+}
+
+impl MovedMass {
+    /// The mass, kg.
+    pub fn kg(&self) -> f64 {
+        match self {
+            MovedMass::Weighed { before, after } => {
+                (before.value.value.si() - after.value.value.si()).abs()
+            }
+            MovedMass::Stated(mass) => mass.value.value.si(),
+        }
+    }
+
+    /// Where it stands.
+    pub fn span(&self) -> Span {
+        match self {
+            MovedMass::Weighed { after, .. } => after.span,
+            MovedMass::Stated(mass) => mass.span,
+        }
+    }
+}
+
+/// A search.
+#[derive(Debug)]
+pub struct Search {
+    /// Began.
+    pub started: Noted<Moment>,
+    /// Ended.
+    pub ended: Noted<Moment>,
+    /// Number of the circuit, where only one was searched.
+    pub circuit: Option<usize>,
+    /// As written.
+    pub note: SearchNote,
+}
+
+/// Readings of the running plant.
+#[derive(Debug)]
+pub struct OperatingReading {
+    /// When.
+    pub at: Noted<Moment>,
+    /// Number of the circuit.
+    pub circuit: usize,
+    /// As written.
+    pub note: OperatingNote,
+}
+
+/// A finding.
+#[derive(Debug)]
+pub struct Finding {
+    /// Number of the circuit, where it is known.
+    pub circuit: Option<usize>,
+    /// As written.
+    pub note: FindingNote,
+    /// Its pictures that can be shown: place in the note's list and path from the root.
+    pub pictures: Vec<(usize, String)>,
+}
+
+impl Book {
+    /// A person's name as signed, or the name in the notes.
+    pub fn person_name(&self, id: &Identifier) -> String {
+        self.people
+            .get(id)
+            .and_then(|person| person.name.as_ref())
+            .map_or_else(|| id.0.clone(), |name| name.value.clone())
+    }
+}
+
+impl Site {
+    /// Name as printed.
+    pub fn name(&self) -> &str {
+        let note = self.note.as_ref();
+        note.and_then(|note| note.name.as_ref().or(note.operator.as_ref()))
+            .map_or(&self.folder, |name| &name.value)
+    }
+}
+
+impl System {
+    /// Name as printed.
+    pub fn name(&self) -> &str {
+        self.note
+            .as_ref()
+            .and_then(|note| note.name.as_ref())
+            .map_or(&self.folder, |name| &name.value)
+    }
+
+    /// What was in force in a circuit at the end of a day.
+    pub fn in_force(&self, circuit: usize, day: Date) -> Option<&InForce> {
+        self.circuits
+            .get(circuit)?
+            .in_force
+            .iter()
+            .rev()
+            .find(|entry| entry.from.value.date() <= day)
+    }
+
+    /// Whether more than one circuit has to be told apart.
+    pub fn several_circuits(&self) -> bool {
+        self.circuits.len() > 1
+    }
+
+    /// The circuit of a name.
+    pub fn circuit(&self, id: &Identifier) -> Option<usize> {
+        self.circuits
+            .iter()
+            .position(|circuit| circuit.id.as_ref() == Some(id))
+    }
+
+    /// A circuit as printed: `circuit a`, or `the system` where there is only one.
+    pub fn circuit_name(&self, circuit: usize) -> String {
+        match self.circuits.get(circuit).and_then(|c| c.id.as_ref()) {
+            Some(id) if self.several_circuits() => format!("circuit {id}"),
+            _ => "the system".to_owned(),
+        }
+    }
+
+    /// A point in words a customer understands.
+    pub fn point_name(&self, id: &Identifier) -> String {
+        self.points
+            .get(id)
+            .and_then(|point| point.place.as_ref())
+            .map_or_else(|| id.0.clone(), |place| place.value.clone())
+    }
+
+    /// Points and areas that a pattern stands for.
+    pub fn points_of(&self, pattern: &str) -> Vec<&Identifier> {
+        self.points
+            .iter()
+            .map(|(id, _)| id)
+            .filter(|id| matches_pattern(pattern, &id.0))
+            .collect()
+    }
+}
+
+impl Circuit {
+    /// The parts under test: one section, or all of the circuit.
+    pub fn volumes(&self, section: Option<&Identifier>) -> Option<Vec<&Noted<Measured<Volume>>>> {
+        match section {
+            Some(id) => Some(vec![self.sections.get(id)?.volume.as_ref()?]),
+            None if self.sections.is_empty() => Some(vec![self.note.as_ref()?.volume.as_ref()?]),
+            None => self
+                .sections
+                .iter()
+                .map(|(_, section)| section.volume.as_ref())
+                .collect(),
+        }
+    }
+
+    /// The lowest highest allowable pressure of the parts under test.
+    pub fn most(&self, section: Option<&Identifier>) -> Option<&Noted<Measured<Pressure>>> {
+        let mut plates: Vec<&Noted<Measured<Pressure>>> = match section {
+            Some(id) => self.sections.get(id)?.most.iter().collect(),
+            None => self
+                .sections
+                .iter()
+                .filter_map(|(_, section)| section.most.as_ref())
+                .chain(self.note.as_ref().and_then(|note| note.most.as_ref()))
+                .collect(),
+        };
+        plates.sort_by(|a, b| si(&a.value).total_cmp(&si(&b.value)));
+        plates.into_iter().next()
+    }
+}
+
+fn si(pressure: &Measured<Pressure>) -> f64 {
+    use crate::quantity::Quantity;
+    pressure.value.si()
+}
+
+impl Visit {
+    /// The first arrival, or the start of the folder's day.
+    pub fn start(&self) -> Option<Moment> {
+        self.attendance.iter().map(|a| a.from.value).min()
+    }
+
+    /// The last departure: a report is as at this moment.
+    pub fn end(&self) -> Option<Moment> {
+        self.attendance.iter().map(|a| a.to.value).max()
+    }
+
+    /// The last day of the visit.
+    pub fn last_day(&self) -> Date {
+        self.end().map_or(self.name.date, Moment::date)
+    }
+}
+
+/// Whether a name fits a pattern: `*` stands for the rest; an area's name for all that is in it.
+pub fn matches_pattern(pattern: &str, name: &str) -> bool {
+    match pattern.strip_suffix('*') {
+        Some(start) => name.starts_with(start),
+        None => {
+            name == pattern
+                || name
+                    .strip_prefix(pattern)
+                    .is_some_and(|r| r.starts_with('/'))
+        }
+    }
+}
+
+/// A refrigerant by the writer's designation.
+pub fn refrigerant_of(designation: Option<&Noted<Designation>>) -> Option<&'static Refrigerant> {
+    crate::refrigerant::find(&designation?.value.0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn patterns_stand_for_the_rest_of_a_name_or_an_area() {
+        assert!(matches_pattern("evap-1/*", "evap-1/txv-inlet"));
+        assert!(matches_pattern("evap-1", "evap-1/txv-inlet"));
+        assert!(!matches_pattern("evap-1", "evap-10/txv-inlet"));
+        assert!(!matches_pattern("evap-1/*", "evap-2/txv-inlet"));
+    }
+}

@@ -1,0 +1,18 @@
+//! The validated model of a book: names resolved, times as instants, tests in one shape.
+
+mod assemble;
+mod assemble_visit;
+mod book;
+mod moment;
+mod registry;
+mod test;
+
+pub use assemble::assemble;
+pub use assemble_visit::covers;
+pub use book::{
+    Atmosphere, Attendance, Book, Circuit, Earlier, Finding, InForce, MovedMass, Movement,
+    OperatingReading, Search, Site, System, Timed, Visit, matches_pattern, refrigerant_of,
+};
+pub use moment::{Moment, day, minutes};
+pub use registry::Registry;
+pub use test::{PressureReading, PressureTest, VacuumReading, VacuumTest};

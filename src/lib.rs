@@ -1,0 +1,14 @@
+//! Rimebook compiles plain-text job notes about refrigerant leaks into checked figures and a report.
+
+#[path = "/tmp/stub/caution.rs"]
+pub mod caution;
+pub mod command;
+pub mod job;
+pub mod notes;
+pub mod quantity;
+pub mod refrigerant;
+pub mod report;
+pub mod ruleset;
+pub mod text;
+pub mod vocabulary;
+pub mod working;

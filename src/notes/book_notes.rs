@@ -1,0 +1,344 @@
+//! All notes of a book: its folders as sites, systems and visits, each file read by itself.
+
+use crate::notes::folder::{Folder, Node, VISIT_FILES, VisitName, missing, strangers};
+use crate::notes::table_reader::{FileReader, TableReader};
+use crate::notes::{
+    BookNote, FindingsNote, ReadingsNote, RefrigerantNote, SiteNote, SystemNote, VisitNote,
+    findings_note, toml_text,
+};
+use crate::text::{Diagnostic, Diagnostics, FileId, Sources, Span};
+use crate::vocabulary::{
+    FileKind, Table, book_file, readings_file, refrigerant_file, site_file, system_file, visit_file,
+};
+use std::collections::BTreeSet;
+
+/// A file's note, if it could be read at all.
+#[derive(Clone, Debug)]
+pub struct FileNote<T> {
+    /// The file; where it is missing, a mark in its place.
+    pub file: FileId,
+    /// What it says.
+    pub note: Option<T>,
+}
+
+/// All notes of a book.
+#[derive(Debug)]
+pub struct Notes {
+    /// `rimebook.toml`.
+    pub book: FileNote<BookNote>,
+    /// The sites, by folder name.
+    pub sites: Vec<SiteNotes>,
+    /// The files on disk.
+    pub folder: Folder,
+    /// Every key the readers asked for, as table and name.
+    pub asked: BTreeSet<(&'static str, &'static str)>,
+    /// Text of the notes that may reach an output.
+    pub printable: Vec<Span>,
+}
+
+/// The notes of a site.
+#[derive(Debug)]
+pub struct SiteNotes {
+    /// Folder name.
+    pub name: String,
+    /// `site.toml`.
+    pub site: FileNote<SiteNote>,
+    /// Its systems, by folder name.
+    pub systems: Vec<SystemNotes>,
+}
+
+/// The notes of a system.
+#[derive(Debug)]
+pub struct SystemNotes {
+    /// Folder name.
+    pub name: String,
+    /// `system.toml`.
+    pub system: FileNote<SystemNote>,
+    /// Its visits, by day and number.
+    pub visits: Vec<VisitNotes>,
+}
+
+/// The notes of a visit.
+#[derive(Debug)]
+pub struct VisitNotes {
+    /// Day and number.
+    pub name: VisitName,
+    /// Path of the folder from the root.
+    pub path: String,
+    /// `visit.toml`.
+    pub visit: FileNote<VisitNote>,
+    /// `refrigerant.toml`, if it is there.
+    pub refrigerant: Option<FileNote<RefrigerantNote>>,
+    /// `readings.toml`, if it is there.
+    pub readings: Option<FileNote<ReadingsNote>>,
+    /// `findings.md`, if it is there.
+    pub findings: Option<FileNote<FindingsNote>>,
+}
+
+impl VisitNotes {
+    /// Files of the visit that the report reads.
+    pub fn files(&self) -> Vec<FileId> {
+        std::iter::once(self.visit.file)
+            .chain(self.refrigerant.iter().map(|f| f.file))
+            .chain(self.readings.iter().map(|f| f.file))
+            .chain(self.findings.iter().map(|f| f.file))
+            .collect()
+    }
+}
+
+struct BookReader<'r> {
+    folder: Folder,
+    sources: &'r mut Sources,
+    diagnostics: &'r mut Diagnostics,
+    asked: BTreeSet<(&'static str, &'static str)>,
+    printable: Vec<Span>,
+}
+
+/// Reads all files of a folder to notes.
+pub fn read_notes(folder: Folder, sources: &mut Sources, diagnostics: &mut Diagnostics) -> Notes {
+    let tree = Node::tree(&folder);
+    let mut reader = BookReader {
+        folder,
+        sources,
+        diagnostics,
+        asked: BTreeSet::new(),
+        printable: Vec::new(),
+    };
+    let book = reader.toml("", FileKind::Book, &book_file::top::TABLE, BookNote::read);
+    let book = reader.mandatory(
+        book,
+        "",
+        FileKind::Book,
+        "it names the contractor and the people",
+    );
+    strangers(
+        "",
+        &tree,
+        &[FileKind::Book],
+        &reader.folder,
+        reader.diagnostics,
+    );
+    let sites: Vec<SiteNotes> = tree
+        .folders
+        .iter()
+        .filter(|(_, node)| node.is_site())
+        .map(|(name, node)| reader.site(name, node))
+        .collect();
+    let systems = sites.iter().map(|site| site.systems.len()).sum::<usize>();
+    if systems == 0 {
+        reader.diagnostics.push(
+            Diagnostic::error(
+                "book-empty",
+                Span::file_start(book.file),
+                "this book holds no system",
+            )
+            .here("the root of the book")
+            .why("there is nothing to check or to report")
+            .cure("make a folder for the site with site.toml, in it one for the system with system.toml, in that one for the visit, named by its day"),
+        );
+    }
+    Notes {
+        book,
+        sites,
+        folder: reader.folder,
+        asked: reader.asked,
+        printable: reader.printable,
+    }
+}
+
+impl BookReader<'_> {
+    fn site(&mut self, name: &str, node: &Node) -> SiteNotes {
+        let site = self.toml(name, FileKind::Site, &site_file::top::TABLE, SiteNote::read);
+        let site = self.mandatory(
+            site,
+            name,
+            FileKind::Site,
+            "it says who operates the systems, in which time zone and under which rules",
+        );
+        strangers(
+            name,
+            node,
+            &[FileKind::Site],
+            &self.folder,
+            self.diagnostics,
+        );
+        let systems = node
+            .folders
+            .iter()
+            .filter(|(_, node)| node.is_system())
+            .map(|(system, node)| self.system(&format!("{name}/{system}"), system, node))
+            .collect();
+        SiteNotes {
+            name: name.to_owned(),
+            site,
+            systems,
+        }
+    }
+
+    fn system(&mut self, path: &str, name: &str, node: &Node) -> SystemNotes {
+        let system = self.toml(
+            path,
+            FileKind::System,
+            &system_file::top::TABLE,
+            SystemNote::read,
+        );
+        let system = self.mandatory(
+            system,
+            path,
+            FileKind::System,
+            "it says which refrigerant the system holds and how much",
+        );
+        strangers(
+            path,
+            node,
+            &[FileKind::System],
+            &self.folder,
+            self.diagnostics,
+        );
+        let mut visits = Vec::new();
+        for (folder, node) in node
+            .folders
+            .iter()
+            .filter(|(name, node)| node.is_visit(name))
+        {
+            visits.extend(self.visit(&format!("{path}/{folder}"), folder, node));
+        }
+        visits.sort_by_key(|visit| visit.name);
+        SystemNotes {
+            name: name.to_owned(),
+            system,
+            visits,
+        }
+    }
+
+    fn visit(&mut self, path: &str, folder: &str, node: &Node) -> Option<VisitNotes> {
+        let visit = self.toml(
+            path,
+            FileKind::Visit,
+            &visit_file::top::TABLE,
+            VisitNote::read,
+        );
+        let visit = self.mandatory(
+            visit,
+            path,
+            FileKind::Visit,
+            "it says who was there, when and why",
+        );
+        let refrigerant = self.toml(
+            path,
+            FileKind::Refrigerant,
+            &refrigerant_file::top::TABLE,
+            RefrigerantNote::read,
+        );
+        let readings = self.toml(
+            path,
+            FileKind::Readings,
+            &readings_file::top::TABLE,
+            ReadingsNote::read,
+        );
+        let findings = self.findings(path);
+        strangers(path, node, &VISIT_FILES, &self.folder, self.diagnostics);
+        let Some(name) = VisitName::of(folder) else {
+            self.diagnostics.push(
+                Diagnostic::error(
+                    "visit-name-not-a-date",
+                    Span::file_start(visit.file),
+                    format!("the folder `{folder}` is not named after a day"),
+                )
+                .here("a visit's folder")
+                .why("visits are put in order by their folders' names")
+                .cure("name it year-month-day, such as 2026-02-03; a second visit that day 2026-02-03-2"),
+            );
+            return None;
+        };
+        Some(VisitNotes {
+            name,
+            path: path.to_owned(),
+            visit,
+            refrigerant,
+            readings,
+            findings,
+        })
+    }
+
+    fn mandatory<T>(
+        &mut self,
+        found: Option<FileNote<T>>,
+        path: &str,
+        kind: FileKind,
+        why: &str,
+    ) -> FileNote<T> {
+        found.unwrap_or_else(|| FileNote {
+            file: missing(&join(path, kind), why, self.sources, self.diagnostics),
+            note: None,
+        })
+    }
+
+    fn toml<T>(
+        &mut self,
+        path: &str,
+        kind: FileKind,
+        table: &'static Table,
+        read: impl Fn(TableReader<'_>, &mut FileReader<'_, '_>) -> T,
+    ) -> Option<FileNote<T>> {
+        let file = *self.folder.texts.get(&join(path, kind))?;
+        if self.folder.unreadable.contains(&file) {
+            return Some(FileNote { file, note: None });
+        }
+        let source = self.sources.get(file);
+        let mut diagnostics = Diagnostics::default();
+        let text = toml_text::parse(file, source, &mut diagnostics);
+        let mut reader = FileReader {
+            file,
+            source,
+            text: &text,
+            diagnostics,
+            asked: BTreeSet::new(),
+            printable: Vec::new(),
+        };
+        let note = read(reader.top(table), &mut reader);
+        self.asked.append(&mut reader.asked);
+        self.printable.append(&mut reader.printable);
+        self.diagnostics.append(reader.diagnostics);
+        Some(FileNote {
+            file,
+            note: Some(note),
+        })
+    }
+
+    fn findings(&mut self, path: &str) -> Option<FileNote<FindingsNote>> {
+        let file = *self.folder.texts.get(&join(path, FileKind::Findings))?;
+        if self.folder.unreadable.contains(&file) {
+            return Some(FileNote { file, note: None });
+        }
+        let source = self.sources.get(file);
+        let note = findings_note::read(file, source, self.diagnostics);
+        self.printable.extend(public_lines(file, source));
+        Some(FileNote {
+            file,
+            note: Some(note),
+        })
+    }
+}
+
+/// Lines of the findings that are not marked private and are no comment.
+fn public_lines(file: FileId, source: &crate::text::Source) -> Vec<Span> {
+    let count = source.text.lines().count();
+    (1..=count)
+        .map(|line| source.line(line))
+        .filter(|range| {
+            let text = source.text[range.clone()].trim_start();
+            let field = text.trim_start_matches(['-', '*', '+']).trim_start();
+            !field.starts_with("private:") && !text.starts_with("<!--")
+        })
+        .map(|range| Span::new(file, range))
+        .collect()
+}
+
+fn join(path: &str, kind: FileKind) -> String {
+    if path.is_empty() {
+        kind.file_name().to_owned()
+    } else {
+        format!("{path}/{}", kind.file_name())
+    }
+}

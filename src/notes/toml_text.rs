@@ -1,0 +1,331 @@
+//! TOML text to a tree with spans, every syntax error told in words for people who are not programmers.
+
+use crate::text::{Diagnostic, Diagnostics, FileId, Source, Span};
+use std::collections::BTreeSet;
+use std::ops::Range;
+use toml::Spanned;
+use toml::de::{DeTable, DeValue};
+
+/// The tree of a file, and the lines that could not be read.
+pub(super) struct TomlText<'s> {
+    pub tree: Spanned<DeTable<'s>>,
+    /// Lines (from 1) with a syntax error: what stands there is never used.
+    pub bad_lines: BTreeSet<usize>,
+    /// Keys that stand on those lines.
+    pub bad_keys: BTreeSet<String>,
+    /// Whether a header or a bracket is among them, so that whole tables may be lost.
+    pub lost_tables: bool,
+}
+
+impl TomlText<'_> {
+    /// Whether any of these bytes stand on a bad line.
+    pub fn is_bad(&self, source: &Source, range: &Range<usize>) -> bool {
+        let first = source.position(range.start as u32).0;
+        let last = source.position(range.end as u32).0;
+        self.bad_lines.range(first..=last).next().is_some()
+    }
+}
+
+/// Parses a file, telling every syntax error once.
+pub(super) fn parse<'s>(
+    file: FileId,
+    source: &'s Source,
+    diagnostics: &mut Diagnostics,
+) -> TomlText<'s> {
+    let (tree, errors) = DeTable::parse_recoverable(&source.text);
+    let mut errors: Vec<(Range<usize>, String)> = errors
+        .iter()
+        .map(|error| (error.span().unwrap_or(0..0), error.message().to_owned()))
+        .collect();
+    errors.sort_by_key(|(range, message)| (range.start, message.clone()));
+    let mut bad_lines = BTreeSet::new();
+    errors = without_cascades(errors, tree.get_ref(), source, &mut bad_lines);
+    for (range, message) in errors {
+        let line = source.position(range.start as u32).0;
+        if bad_lines.insert(line) || message.starts_with("unclosed") {
+            diagnostics.push(explain(file, source, tree.get_ref(), &range, &message));
+        }
+    }
+    let bad_keys = bad_lines
+        .iter()
+        .filter_map(|line| key_of_line(&source.text[source.line(*line)]))
+        .collect();
+    let lost_tables = bad_lines.iter().any(|line| {
+        let text = source.text[source.line(*line)].trim_start();
+        text.starts_with(['[', '{', ']', '}'])
+    });
+    TomlText {
+        tree,
+        bad_lines,
+        bad_keys,
+        lost_tables,
+    }
+}
+
+/// Drops what a bracket that was never closed makes of the lines after it.
+fn without_cascades(
+    errors: Vec<(Range<usize>, String)>,
+    tree: &DeTable<'_>,
+    source: &Source,
+    bad_lines: &mut BTreeSet<usize>,
+) -> Vec<(Range<usize>, String)> {
+    let Some((end, message)) = errors
+        .iter()
+        .find(|(_, m)| m.starts_with("unclosed array,") || m.starts_with("unclosed inline"))
+        .map(|(range, message)| (range.start, message.clone()))
+    else {
+        return errors;
+    };
+    let opening = opening_bracket(tree, end).unwrap_or(end);
+    let mut kept: Vec<_> = errors
+        .into_iter()
+        .filter(|(range, _)| range.start < opening || range.start > end)
+        .collect();
+    kept.push((opening..(opening + 1).min(source.text.len()), message));
+    kept.sort_by_key(|(range, _)| range.start);
+    let first = source.position(opening as u32).0;
+    let last = source.position(end as u32).0;
+    bad_lines.extend(first + 1..=last);
+    kept
+}
+
+fn opening_bracket(table: &DeTable<'_>, end: usize) -> Option<usize> {
+    table.iter().find_map(|(_, value)| opening_in(value, end))
+}
+
+fn opening_in(value: &Spanned<DeValue<'_>>, end: usize) -> Option<usize> {
+    let span = value.span();
+    match value.get_ref() {
+        DeValue::Array(items) => items
+            .iter()
+            .find_map(|item| opening_in(item, end))
+            .or_else(|| (span.end == end).then_some(span.start)),
+        DeValue::Table(table) => opening_bracket(table, end)
+            .or_else(|| (span.end == end && span.start < end).then_some(span.start)),
+        _ => None,
+    }
+}
+
+/// The bare key a line begins with.
+fn key_of_line(line: &str) -> Option<String> {
+    let key = line.split('=').next()?.trim();
+    let plain = !key.is_empty()
+        && key
+            .chars()
+            .all(|c| c.is_ascii_alphanumeric() || c == '-' || c == '_');
+    plain.then(|| key.to_owned())
+}
+
+const CURLY: &[char] = &['“', '”', '„', '‟', '‘', '’', '«', '»'];
+
+fn explain(
+    file: FileId,
+    source: &Source,
+    tree: &DeTable<'_>,
+    range: &Range<usize>,
+    message: &str,
+) -> Diagnostic {
+    if message.starts_with("duplicate key") {
+        return duplicate(file, source, tree, range);
+    }
+    let (line, _) = source.position(range.start as u32);
+    let line_range = source.line(line);
+    let text = &source.text[line_range.clone()];
+    let value =
+        value_on(text).map(|part| line_range.start + part.start..line_range.start + part.end);
+    let at = |range: Range<usize>| Span::new(file, range);
+    if let Some(value) = value {
+        let raw = &source.text[value.clone()];
+        let span = at(value.clone());
+        if raw.contains(CURLY) {
+            return Diagnostic::error("curly-quotes", span, "curly quotation marks around a value")
+                .here("these marks are for print, not for notes")
+                .patch("use straight quotation marks", span, straight(raw));
+        }
+        if let Some((whole, part)) = raw.split_once(',')
+            && is_digits(whole.trim_start_matches(['-', '+']))
+            && is_digits(part)
+        {
+            let number = format!("{whole}.{part}");
+            return Diagnostic::error(
+                "decimal-comma",
+                span,
+                format!("`{raw}` has a comma where a decimal point belongs"),
+            )
+            .here("a comma could be a decimal or a thousand")
+            .why("a number is never guessed")
+            .patch(
+                "write the decimal with a point; a quantity also needs its unit, in quotation marks",
+                span,
+                number,
+            );
+        }
+        if message.contains("leading zero") {
+            let plain = raw.trim_start_matches('0');
+            let plain = if plain.is_empty() { "0" } else { plain };
+            return Diagnostic::error("leading-zero", span, format!("`{raw}` begins with a zero"))
+                .here("a number has no zero in front")
+                .patch("write it without", span, plain);
+        }
+        if let Some(days) = slashed_date(raw) {
+            let mut diagnostic = Diagnostic::error(
+                "date-with-slashes",
+                span,
+                format!("`{raw}` is not a date as the notes write it"),
+            )
+            .here("year, month and day, joined by hyphens")
+            .why("day and month in another order would be a guess");
+            for day in days {
+                diagnostic = diagnostic.patch("write year-month-day", span, day);
+            }
+            return diagnostic;
+        }
+        if message.contains("must be quoted") && !raw.contains('"') {
+            return Diagnostic::error(
+                "value-not-quoted",
+                span,
+                format!("`{raw}` stands without quotation marks"),
+            )
+            .here("text and quantities stand in quotation marks")
+            .patch("put it in quotation marks", span, format!("\"{raw}\""));
+        }
+        if message.contains("invalid basic string") || message.contains("invalid literal string") {
+            return Diagnostic::error(
+                "text-not-closed",
+                span,
+                "this text has no closing quotation mark",
+            )
+            .here("begins here and does not end on its line")
+            .patch(
+                "close it",
+                span,
+                format!("\"{}\"", raw.trim_matches('"').trim_end()),
+            );
+        }
+        if message.contains("invalid date") || message.contains("invalid time") {
+            let reason = message.split_once(", ").map_or(message, |(_, rest)| rest);
+            return Diagnostic::error(
+                "date-impossible",
+                span,
+                format!("`{raw}` is no date and time"),
+            )
+            .here(reason.to_owned())
+            .cure("write it as 2026-06-18 or 2026-06-18T11:05");
+        }
+    }
+    if message.starts_with("unclosed") {
+        return Diagnostic::error(
+            "bracket-not-closed",
+            at(range.clone()),
+            "this bracket is never closed",
+        )
+        .here("opened here")
+        .why("everything up to the end of the table was taken for part of it")
+        .cure("close it with the same kind of bracket: `[ … ]` or `{ … }`");
+    }
+    let span = if range.is_empty() {
+        at(line_range)
+    } else {
+        at(range.clone())
+    };
+    Diagnostic::error("not-toml", span, "this line cannot be read")
+        .here(message.to_owned())
+        .cure("a line is `key = value`; text and quantities stand in quotation marks")
+}
+
+fn duplicate(
+    file: FileId,
+    source: &Source,
+    tree: &DeTable<'_>,
+    range: &Range<usize>,
+) -> Diagnostic {
+    let key = &source.text[range.clone()];
+    let mut diagnostic = Diagnostic::error(
+        "key-twice",
+        Span::new(file, range.clone()),
+        format!("`{key}` stands twice in the same table"),
+    )
+    .here("the second one")
+    .why("only one of them can be meant")
+    .cure("keep one of the two lines");
+    let mut earlier = Vec::new();
+    collect_keys(tree, key, &mut earlier);
+    if let Some(first) = earlier
+        .into_iter()
+        .filter(|found| found.end <= range.start)
+        .max_by_key(|found| found.start)
+    {
+        diagnostic = diagnostic.also(Span::new(file, first), "the first one");
+    }
+    diagnostic
+}
+
+fn collect_keys(table: &DeTable<'_>, key: &str, found: &mut Vec<Range<usize>>) {
+    for (name, value) in table {
+        if name.get_ref() == key {
+            found.push(name.span());
+        }
+        match value.get_ref() {
+            DeValue::Table(inner) => collect_keys(inner, key, found),
+            DeValue::Array(items) => {
+                for item in items {
+                    if let DeValue::Table(inner) = item.get_ref() {
+                        collect_keys(inner, key, found);
+                    }
+                }
+            }
+            _ => {}
+        }
+    }
+}
+
+/// The bytes of the value on a `key = value` line, a comment left out.
+fn value_on(line: &str) -> Option<Range<usize>> {
+    let equals = line.find('=')?;
+    let rest = &line[equals + 1..];
+    let mut quoted = false;
+    let mut end = rest.len();
+    for (index, c) in rest.char_indices() {
+        match c {
+            '"' => quoted = !quoted,
+            '#' if !quoted => {
+                end = index;
+                break;
+            }
+            _ => {}
+        }
+    }
+    let value = &rest[..end];
+    let start = equals + 1 + (value.len() - value.trim_start().len());
+    let trimmed = value.trim();
+    (!trimmed.is_empty()).then(|| start..start + trimmed.len())
+}
+
+fn straight(raw: &str) -> String {
+    let inner = raw.trim_matches(|c| CURLY.contains(&c) || c == '"' || c == '\'');
+    format!("\"{}\"", inner.replace(['“', '”', '„', '‟'], "'"))
+}
+
+fn is_digits(text: &str) -> bool {
+    !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_digit())
+}
+
+/// The readings of `12/03/2026` or `12.03.2026` as year-month-day.
+fn slashed_date(raw: &str) -> Option<Vec<String>> {
+    let parts: Vec<&str> = raw.split(['/', '.']).collect();
+    let [a, b, year] = parts.as_slice() else {
+        return None;
+    };
+    if year.len() != 4 || ![a, b, year].iter().all(|part| is_digits(part)) {
+        return None;
+    }
+    let (a, b): (u8, u8) = (a.parse().ok()?, b.parse().ok()?);
+    let mut days = Vec::new();
+    for (month, day) in [(b, a), (a, b)] {
+        let text = format!("{year}-{month:02}-{day:02}");
+        if text.parse::<jiff::civil::Date>().is_ok() && !days.contains(&text) {
+            days.push(text);
+        }
+    }
+    (!days.is_empty()).then_some(days)
+}

@@ -1,0 +1,15 @@
+//! The report: figures as plain data, photographs, and the typesetter that makes the PDF of them.
+
+pub mod data;
+pub mod visit_figures;
+
+#[cfg(feature = "pdf")]
+pub mod glyphs;
+#[cfg(feature = "pdf")]
+pub mod photograph;
+#[cfg(test)]
+mod sample;
+#[cfg(feature = "pdf")]
+pub mod typeset;
+#[cfg(feature = "pdf")]
+pub mod world;

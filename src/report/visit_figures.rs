@@ -1,0 +1,275 @@
+//! Every figure of a visit, in the order of the report.
+
+use crate::job::{Book, Site, System, Visit};
+use crate::refrigerant::GwpSet;
+use crate::ruleset::{Coverage, Plant, RuleSet, coverage};
+use crate::text::{Noted, Sources, Span};
+use crate::vocabulary::site_file::LeakRateMethodWord;
+use crate::vocabulary::visit_file::Purpose;
+use crate::working::account::{Account, account};
+use crate::working::co2_equivalent::co2_equivalent;
+use crate::working::leak_rate::{LeakRateMethod, Window};
+use crate::working::outcome::{Outcome, outcome};
+use crate::working::pressure_test::{Hold, hold};
+use crate::working::vacuum_test::{Rise, rise};
+use crate::working::{Figure, Origin, Value};
+
+/// What is known of one circuit at a visit.
+#[derive(Debug)]
+pub struct CircuitFigures {
+    /// Number of the circuit.
+    pub circuit: usize,
+    /// Its account up to the visit.
+    pub account: Account,
+    /// Net addition of the visit.
+    pub net: Option<Figure>,
+    /// Charge as CO2 equivalent.
+    pub charge_co2e: Option<Figure>,
+    /// What was lost, as CO2 equivalent.
+    pub lost_co2e: Option<Figure>,
+    /// Plain loss per year.
+    pub plain: Option<Figure>,
+    /// Statutory leak rates with the rule that asks for each.
+    pub statutory: Vec<(&'static RuleSet, Figure)>,
+    /// Whether each rule in force covers it.
+    pub coverage: Vec<(&'static RuleSet, Coverage)>,
+}
+
+/// All figures of a visit.
+#[derive(Debug)]
+pub struct VisitFigures {
+    /// By circuit.
+    pub circuits: Vec<CircuitFigures>,
+    /// Pressure tests, in the order of the visit's.
+    pub holds: Vec<Hold>,
+    /// Vacuum tests, in the order of the visit's.
+    pub rises: Vec<Rise>,
+    /// How the visit ended.
+    pub outcome: Outcome,
+}
+
+impl VisitFigures {
+    /// Works out everything of a visit, by its number.
+    pub fn of(site: &Site, system: &System, number: usize) -> Option<Self> {
+        let visit = system.visits.get(number)?;
+        let circuits = (0..system.circuits.len())
+            .map(|circuit| circuit_figures(site, system, circuit, number))
+            .collect();
+        let holds = visit
+            .pressure_tests
+            .iter()
+            .filter_map(|test| Some(hold(test, system.circuits.get(test.circuit)?, visit)))
+            .collect();
+        let rises = visit
+            .vacuum_tests
+            .iter()
+            .filter_map(|test| Some(rise(test, system.circuits.get(test.circuit)?)))
+            .collect();
+        Some(Self {
+            circuits,
+            holds,
+            rises,
+            outcome: outcome(system, number)?,
+        })
+    }
+
+    /// All figures, in the order of the report.
+    pub fn all(&self) -> Vec<&Figure> {
+        let mut all = Vec::new();
+        for circuit in &self.circuits {
+            all.extend(&circuit.net);
+            all.extend(&circuit.plain);
+            all.extend(circuit.statutory.iter().map(|(_, figure)| figure));
+            all.extend(&circuit.charge_co2e);
+            all.extend(&circuit.lost_co2e);
+        }
+        for hold in &self.holds {
+            all.extend(&hold.expected);
+            all.extend(&hold.change);
+            all.extend(&hold.leak);
+            all.extend(&hold.limit);
+            all.extend(&hold.limit_mass);
+        }
+        for rise in &self.rises {
+            all.extend(&rise.rise);
+        }
+        all
+    }
+}
+
+/// Rule sets in force at a site.
+pub fn rules_of(site: &Site) -> Vec<&'static RuleSet> {
+    site.note
+        .iter()
+        .flat_map(|note| &note.rules)
+        .filter_map(|word| RuleSet::of(word.value))
+        .collect()
+}
+
+/// The GWP set that a site's reports use: that of its first rule set, else AR6.
+pub fn gwp_set_of(site: &Site) -> GwpSet {
+    rules_of(site)
+        .first()
+        .map_or(GwpSet::Ar6, |rules| rules.gwp)
+}
+
+fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) -> CircuitFigures {
+    let visit = &system.visits[number];
+    let account = account(system, circuit, number);
+    let label = |part: &str| match system.circuits[circuit].id.as_ref() {
+        Some(id) if system.several_circuits() => format!("circuit/{id}/{part}"),
+        _ => format!("charge/{part}"),
+    };
+    let of = match system.circuits[circuit].id.as_ref() {
+        Some(id) if system.several_circuits() => format!(", circuit {id}"),
+        _ => String::new(),
+    };
+    let in_force = system.in_force(circuit, visit.last_day());
+    let refrigerant = in_force.and_then(|entry| entry.refrigerant);
+    let full = in_force.and_then(|entry| entry.note.full_charge);
+    let plant = plant_of(system);
+    let mut figures = CircuitFigures {
+        circuit,
+        net: account.net_of(number, &label("net-addition"), &format!("Net addition{of}")),
+        charge_co2e: None,
+        lost_co2e: None,
+        plain: None,
+        statutory: Vec::new(),
+        coverage: Vec::new(),
+        account,
+    };
+    let (Some(refrigerant), Some(full)) = (refrigerant, full) else {
+        return figures;
+    };
+    let full_kg = full.value.value.si();
+    for rules in rules_of(site) {
+        figures
+            .coverage
+            .push((rules, coverage(rules, refrigerant, full_kg, plant)));
+    }
+    let set = figures
+        .coverage
+        .iter()
+        .find(|(_, coverage)| coverage.covered)
+        .map_or_else(|| gwp_set_of(site), |(rules, _)| rules.gwp);
+    figures.charge_co2e = co2_equivalent(
+        (full_kg, full.value.uncertainty, Origin::Note(full.span)),
+        refrigerant,
+        set,
+        &label("full-charge-co2e"),
+        &format!("CO₂ equivalent of the full charge{of}"),
+    );
+    let Some(addition) = figures.account.addition_of(number).cloned() else {
+        return figures;
+    };
+    figures.lost_co2e = co2_equivalent(
+        (
+            addition.kg,
+            addition.uncertainty_kg,
+            Origin::Notes(addition.spans.clone()),
+        ),
+        refrigerant,
+        set,
+        &label("loss-co2e"),
+        &format!("CO₂ equivalent of what had been lost{of}"),
+    );
+    let mut window = Window {
+        account: &figures.account,
+        full: &full,
+        addition: &addition,
+        verified: last_verification(system, circuit, number),
+        first: None,
+    };
+    let plain = window.plain(&label("loss-per-year"), &format!("Loss per year{of}"));
+    let mut statutory = Vec::new();
+    for (rules, coverage) in &figures.coverage {
+        if !rules.asks_leak_rate || !coverage.covered {
+            continue;
+        }
+        window.first = rules.first_calculation;
+        let (method, slug) = method_of(site);
+        let title = format!("Leak rate by {}{of}", rules.title);
+        let figure = window.rate(method, &label(&format!("leak-rate/{slug}")), &title);
+        statutory.extend(figure.map(|figure| (*rules, figure)));
+    }
+    figures.plain = plain;
+    figures.statutory = statutory;
+    figures
+}
+
+/// The statutory method chosen at a site; annualizing where none is noted.
+fn method_of(site: &Site) -> (LeakRateMethod, &'static str) {
+    match site
+        .note
+        .as_ref()
+        .and_then(|note| note.leak_rate_method)
+        .map(|method| method.value)
+    {
+        Some(LeakRateMethodWord::RollingAverage) => {
+            (LeakRateMethod::RollingAverage, "rolling-average")
+        }
+        _ => (LeakRateMethod::Annualizing, "annualizing"),
+    }
+}
+
+/// What of a system matters for coverage.
+pub fn plant_of(system: &System) -> Plant {
+    let flag = |value: Option<Noted<bool>>| value.is_some_and(|noted| noted.value);
+    system
+        .note
+        .as_ref()
+        .map_or_else(Plant::default, |note| Plant {
+            hermetic: flag(note.hermetic_label),
+            residential: flag(note.residential),
+        })
+}
+
+/// The last follow-up verification before a visit that showed all identified leaks repaired.
+fn last_verification(
+    system: &System,
+    _circuit: usize,
+    number: usize,
+) -> Option<Noted<crate::job::Moment>> {
+    (0..number).rev().find_map(|earlier| {
+        let visit: &Visit = &system.visits[earlier];
+        let purpose = visit.note.as_ref()?.purpose?;
+        let found = outcome(system, earlier)?;
+        let all = purpose.value == Purpose::Verification
+            && found.kind == crate::working::outcome::OutcomeKind::RepairVerified;
+        all.then(|| visit.end().map(|end| Noted::new(end, purpose.span)))?
+    })
+}
+
+/// Every figure of a visit as JSON: id, title, printed value, SI value, inputs with their places.
+pub fn figures_json(figures: &VisitFigures, site: &Site, sources: &Sources) -> serde_json::Value {
+    figures
+        .all()
+        .into_iter()
+        .map(|figure| {
+            let number = figure.value.number();
+            serde_json::json!({
+                "id": figure.id,
+                "title": figure.title,
+                "method": figure.method.id,
+                "printed": figure.value.print(site.units),
+                "value": number.is_finite().then_some(number),
+                "inputs": figure.inputs.iter().map(|input| serde_json::json!({
+                    "symbol": input.symbol,
+                    "printed": input.value.print(site.units),
+                    "origin": input.origin.print(sources),
+                })).collect::<Vec<_>>(),
+                "notes": figure.notes,
+            })
+        })
+        .collect()
+}
+
+/// Where a visit is noted.
+pub fn visit_span(visit: &Visit, book: &Book) -> Span {
+    Span::file_start(visit.files.first().copied().unwrap_or(book.file))
+}
+
+/// Whether a value is worth a line.
+pub fn is_number(value: &Value) -> bool {
+    value.number().is_finite()
+}

@@ -1,0 +1,62 @@
+//! CO2 equivalent of a mass under the GWP set of a rule.
+
+use crate::quantity::Flavour;
+use crate::refrigerant::{GwpSet, Refrigerant, co2e_kg};
+use crate::working::working::{Figure, Method, Origin, Value, Working};
+
+/// Mass times GWP.
+pub static CO2_EQUIVALENT: Method = Method {
+    id: "co2-equivalent",
+    name: "CO₂ equivalent",
+    formula: "CO₂e = mass × GWP",
+    mathematics: "m_\"CO₂e\" = m dot \"GWP\"",
+    source: "Regulation (EU) 2024/573, Annex VI for mixtures",
+};
+
+/// The CO2 equivalent in kg of a mass in kg, as a figure; `None` where the set has no value.
+pub fn co2_equivalent(
+    mass: (f64, Option<f64>, Origin),
+    refrigerant: &'static Refrigerant,
+    set: GwpSet,
+    id: &str,
+    title: &str,
+) -> Option<Figure> {
+    let gwp = refrigerant.gwp(set)?;
+    let (kg, uncertainty, origin) = mass;
+    let mut working = Working::of(&CO2_EQUIVALENT, id, title);
+    working.input(
+        "m",
+        Value::Computed {
+            flavour: Flavour::Mass,
+            si: kg,
+            uncertainty,
+        },
+        origin,
+    );
+    let shares: Vec<String> = gwp
+        .terms
+        .iter()
+        .map(|term| {
+            format!(
+                "{} {} % × {}",
+                term.substance.designation, term.mass_percent, term.gwp.value
+            )
+        })
+        .collect();
+    working.input(
+        "GWP",
+        Value::Number(gwp.value, 1),
+        Origin::Table(format!("{}: {}", set.title(), shares.join(" + "))),
+    );
+    if gwp.is_from_memory() {
+        working.note("A GWP in this sum is from memory: verify before relying on it.");
+    }
+    if !gwp.excluded.is_empty() {
+        working.note("A constituent without a listed GWP is left out, as 40 CFR 84.64(c) says.");
+    }
+    Some(working.finish(Value::Computed {
+        flavour: Flavour::Mass,
+        si: co2e_kg(kg, gwp.value),
+        uncertainty: uncertainty.map(|half| co2e_kg(half, gwp.value)),
+    }))
+}

@@ -1,0 +1,227 @@
+//! Leak rate of an independent circuit: the two statutory methods and plain percent per year.
+
+use crate::job::Moment;
+use crate::quantity::{Flavour, Mass, Measured};
+use crate::text::{Noted, Span};
+use crate::working::account::{Account, Addition};
+use crate::working::working::{Figure, Method, Origin, Value, Working};
+use jiff::civil::Date;
+
+/// Annualizing method: each addition scaled up to a year.
+pub static ANNUALIZING: Method = Method {
+    id: "leak-rate-annualizing",
+    name: "Leak rate, annualizing method",
+    formula: "rate = 100 % × (added ÷ full charge) ÷ (shorter of days since the last addition and 365, ÷ 365)",
+    mathematics: "r = 100 % dot (m_\"added\" / m_\"full\") / (min(d, 365) \\/ 365)",
+    source: "40 CFR 82.152, \"leak rate\"",
+};
+
+/// Rolling average method: additions of a window over the full charge.
+pub static ROLLING: Method = Method {
+    id: "leak-rate-rolling-average",
+    name: "Leak rate, rolling average method",
+    formula: "rate = 100 % × sum of additions in the window ÷ full charge",
+    mathematics: "r = 100 % dot (sum m_\"added\") / m_\"full\"",
+    source: "40 CFR 82.152, \"leak rate\"",
+};
+
+/// Plain loss per year.
+pub static PLAIN: Method = Method {
+    id: "loss-per-year",
+    name: "Loss per year in percent of the full charge",
+    formula: "rate = 100 % × (added ÷ full charge) × 365 ÷ days",
+    mathematics: "r = 100 % dot (m_\"added\" / m_\"full\") dot (365 / d)",
+    source: "common practice; days counted from the last addition, a year of 365 days",
+};
+
+/// Rate of one addition scaled up to a year, %; `None` for a second addition on the same day.
+pub fn annualizing(added_kg: f64, full_kg: f64, days: i64) -> Option<f64> {
+    let days = days.min(365);
+    (days > 0 && full_kg > 0.0).then(|| 100.0 * (added_kg / full_kg) / (days as f64 / 365.0))
+}
+
+/// Sum of the additions of a window over the full charge, %.
+pub fn rolling_average(sum_kg: f64, full_kg: f64) -> Option<f64> {
+    (full_kg > 0.0).then(|| 100.0 * sum_kg / full_kg)
+}
+
+/// Loss scaled to a year without a cap, %.
+pub fn plain(added_kg: f64, full_kg: f64, days: i64) -> Option<f64> {
+    (days > 0 && full_kg > 0.0).then(|| 100.0 * (added_kg / full_kg) * 365.0 / days as f64)
+}
+
+/// Which statutory method.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LeakRateMethod {
+    /// Each addition scaled up to a year.
+    Annualizing,
+    /// Additions of a window.
+    RollingAverage,
+}
+
+/// What a rule set says about the first calculation after it came into force.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct FirstCalculation {
+    /// Day from which the rule asks for calculations.
+    pub from: Date,
+    /// The citation.
+    pub source: &'static str,
+}
+
+/// What a leak rate is worked out from.
+#[derive(Clone, Copy, Debug)]
+pub struct Window<'a> {
+    /// The account of the circuit.
+    pub account: &'a Account,
+    /// Full charge in force.
+    pub full: &'a Noted<Measured<Mass>>,
+    /// The addition that asks for the calculation.
+    pub addition: &'a Addition,
+    /// When a follow-up verification last showed all identified leaks repaired.
+    pub verified: Option<Noted<Moment>>,
+    /// The exception of a rule's first calculation.
+    pub first: Option<FirstCalculation>,
+}
+
+impl Window<'_> {
+    /// The statutory figure by a method.
+    pub fn rate(&self, method: LeakRateMethod, id: &str, title: &str) -> Option<Figure> {
+        match method {
+            LeakRateMethod::Annualizing => self.annualizing(id, title),
+            LeakRateMethod::RollingAverage => self.rolling(id, title),
+        }
+    }
+
+    fn previous(&self) -> Option<&Addition> {
+        self.account
+            .additions
+            .iter()
+            .rfind(|earlier| earlier.at.value.date() < self.addition.at.value.date())
+    }
+
+    /// The first calculation after the rule's day has no addition between that day and this one.
+    fn is_first(&self) -> Option<FirstCalculation> {
+        let first = self.first?;
+        let is_first = self.addition.at.value.date() >= first.from
+            && self
+                .previous()
+                .is_none_or(|earlier| earlier.at.value.date() < first.from);
+        is_first.then_some(first)
+    }
+
+    fn days(&self, working: &mut Working) -> Option<i64> {
+        let previous = self.previous()?;
+        let days = days_between(previous.at.value, self.addition.at.value);
+        working.input(
+            "d",
+            Value::Days(days),
+            Origin::Notes(vec![previous.at.span, self.addition.at.span]),
+        );
+        Some(days)
+    }
+
+    fn annualizing(&self, id: &str, title: &str) -> Option<Figure> {
+        let mut working = Working::of(&ANNUALIZING, id, title);
+        let added = self.added(&mut working);
+        let full = working.take("m_full", self.full);
+        let days = match self.is_first() {
+            Some(first) => {
+                working.input("d", Value::Days(365), Origin::Constant(first.source));
+                working.note(
+                    "First calculation under this rule: 365 days, whatever the calendar says.",
+                );
+                365
+            }
+            None => self.days(&mut working)?,
+        };
+        let rate = annualizing(added, full, days)?;
+        working.note(format!(
+            "If the loss went on as it was over these {} days, this share of the full charge would be lost in a year. It says nothing about when the loss happened within them.",
+            days.min(365)
+        ));
+        Some(working.finish(Value::Percent(rate, 2)))
+    }
+
+    fn rolling(&self, id: &str, title: &str) -> Option<Figure> {
+        let mut working = Working::of(&ROLLING, id, title);
+        let end = self.addition.at.value;
+        let mut start = end.date().checked_sub(jiff::Span::new().days(365)).ok()?;
+        let mut cut = "the last 365 days";
+        if let Some(verified) = self
+            .verified
+            .filter(|v| v.value.date() > start && v.value < end)
+        {
+            start = verified.value.date();
+            cut = "the days since a follow-up verification showed all identified leaks repaired";
+            working.input(
+                "from",
+                Value::Words(start.to_string()),
+                Origin::Note(verified.span),
+            );
+        }
+        if let Some(first) = self.is_first()
+            && first.from > start
+        {
+            start = first.from;
+            cut = "the days since the rule's own first day";
+            working.input(
+                "from",
+                Value::Words(start.to_string()),
+                Origin::Constant(first.source),
+            );
+        }
+        let mut sum = 0.0;
+        for addition in &self.account.additions {
+            let day = addition.at.value.date();
+            let inside = day > start || (day == start && self.verified.is_none());
+            if inside && addition.at.value <= end {
+                sum += addition_kg(addition, &mut working);
+            }
+        }
+        let full = working.take("m_full", self.full);
+        working.note(format!(
+            "The window is {cut}. It is not scaled up to a year."
+        ));
+        Some(working.finish(Value::Percent(rolling_average(sum, full)?, 2)))
+    }
+
+    /// Plain loss per year since the last addition.
+    pub fn plain(&self, id: &str, title: &str) -> Option<Figure> {
+        let mut working = Working::of(&PLAIN, id, title);
+        let added = self.added(&mut working);
+        let full = working.take("m_full", self.full);
+        let days = self.days(&mut working)?;
+        let rate = plain(added, full, days)?;
+        if !self.addition.to_full {
+            working.note("The circuit was not charged to full, so that more may have been lost than was added.");
+        }
+        working.note(format!("Loss over {days} days, scaled to 365."));
+        Some(working.finish(Value::Percent(rate, 1)))
+    }
+
+    fn added(&self, working: &mut Working) -> f64 {
+        addition_kg(self.addition, working)
+    }
+}
+
+fn addition_kg(addition: &Addition, working: &mut Working) -> f64 {
+    working.input(
+        "m_added",
+        Value::Computed {
+            flavour: Flavour::Mass,
+            si: addition.kg,
+            uncertainty: addition.uncertainty_kg,
+        },
+        Origin::Notes(addition.spans.clone()),
+    )
+}
+
+/// Whole days between the dates of two moments.
+pub fn days_between(earlier: Moment, later: Moment) -> i64 {
+    i64::from((later.date() - earlier.date()).get_days())
+}
+
+/// Where an addition stands.
+pub fn place(addition: &Addition) -> Span {
+    addition.at.span
+}

@@ -1,0 +1,29 @@
+//! Figures and how they were worked out: one file per result, every input with its origin.
+
+pub mod account;
+pub mod co2_equivalent;
+pub mod evidence;
+pub mod leak_rate;
+pub mod leak_size;
+pub mod outcome;
+pub mod pressure_test;
+pub mod vacuum_test;
+mod working;
+
+pub use working::{Figure, Input, Method, Origin, Value, Working, rounded};
+
+/// Every method, for the formulas of the report.
+pub static METHODS: &[&Method] = &[
+    &account::NET,
+    &account::WEIGHED,
+    &co2_equivalent::CO2_EQUIVALENT,
+    &leak_rate::ANNUALIZING,
+    &leak_rate::PLAIN,
+    &leak_rate::ROLLING,
+    &leak_size::MASS_OF_THROUGHPUT,
+    &pressure_test::CHANGE,
+    &pressure_test::EXPECTED,
+    &pressure_test::LEAK,
+    &pressure_test::LIMIT,
+    &vacuum_test::RISE,
+];

@@ -1,0 +1,400 @@
+//! Outcome of a visit, worked out from findings, proofs and movements; and claims that go beyond them.
+
+use crate::job::{Finding, System, Visit, covers};
+use crate::notes::{DayTime, Look, Proof};
+use crate::text::Span;
+use crate::vocabulary::Identifier;
+use crate::vocabulary::Word;
+use crate::vocabulary::finding_field::{FindingKind, FindingState};
+use crate::vocabulary::method_word::Shows;
+use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
+use crate::vocabulary::visit_file::{OutcomeWord, Purpose};
+use crate::working::account::account;
+use crate::working::pressure_test::{HoldVerdict, hold};
+use crate::working::vacuum_test::{Acceptance, rise};
+use jiff::civil::DateTime;
+
+/// How a finding stands by the evidence.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Standing {
+    /// Repaired, and a proof after the last repair shows it.
+    Proved,
+    /// Repaired, without such a proof.
+    NotProved,
+    /// As the technician noted it.
+    Noted(FindingState),
+}
+
+/// A claim that the evidence does not bear.
+#[derive(Clone, Debug)]
+pub struct Beyond {
+    /// Where it is claimed.
+    pub span: Span,
+    /// What is claimed.
+    pub claim: String,
+    /// What the evidence shows.
+    pub shown: String,
+}
+
+/// How a visit ended.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum OutcomeKind {
+    /// Every leak found was repaired and proved.
+    RepairedProved,
+    /// Every leak found was repaired, not every repair was proved.
+    RepairedNotProved,
+    /// Some leaks were repaired, others are open.
+    PartlyRepaired,
+    /// Leaks were found and left open.
+    LeftOpen,
+    /// Only suspicions.
+    SuspectsOnly,
+    /// Refrigerant was lost and no leak was found.
+    NotFoundLossStands,
+    /// Searched, nothing found, nothing added.
+    NothingFound,
+    /// Earlier repairs were looked at again and nothing was shown there.
+    RepairVerified,
+    /// Refrigerant was added without a repair or a search.
+    GasAdded,
+    /// Changed to another refrigerant.
+    Retrofitted,
+    /// None of these.
+    Other,
+}
+
+/// The outcome of a visit.
+#[derive(Clone, Debug)]
+pub struct Outcome {
+    /// How it ended.
+    pub kind: OutcomeKind,
+    /// How each finding stands, in the order of the findings.
+    pub standings: Vec<Standing>,
+    /// Points repaired earlier that were looked at again without a sign, with the look.
+    pub verified: Vec<Identifier>,
+    /// Whether refrigerant had to be added because it was lost, in any circuit.
+    pub added: bool,
+    /// Claims beyond the evidence.
+    pub beyond: Vec<Beyond>,
+}
+
+/// Works out the outcome of a visit of a system, by its number.
+pub fn outcome(system: &System, number: usize) -> Option<Outcome> {
+    let visit = system.visits.get(number)?;
+    let mut beyond = Vec::new();
+    let standings: Vec<Standing> = visit
+        .findings
+        .iter()
+        .map(|finding| standing(system, number, finding, &mut beyond))
+        .collect();
+    let verified = verified(system, number);
+    let added = (0..system.circuits.len()).any(|circuit| {
+        account(system, circuit, number)
+            .addition_of(number)
+            .is_some()
+    });
+    let kind = kind(visit, &standings, &verified, added);
+    if let Some(claim) = visit.note.as_ref().and_then(|note| note.outcome)
+        && !bears(kind, claim.value)
+    {
+        beyond.push(Beyond {
+            span: claim.span,
+            claim: claim.value.word().to_owned(),
+            shown: shown(kind).to_owned(),
+        });
+    }
+    Some(Outcome {
+        kind,
+        standings,
+        verified,
+        added,
+        beyond,
+    })
+}
+
+fn kind(
+    visit: &Visit,
+    standings: &[Standing],
+    verified: &[Identifier],
+    added: bool,
+) -> OutcomeKind {
+    let leaks: Vec<Standing> = visit
+        .findings
+        .iter()
+        .zip(standings)
+        .filter(|(finding, _)| is_leak(finding))
+        .map(|(_, standing)| *standing)
+        .collect();
+    let suspects = visit
+        .findings
+        .iter()
+        .zip(standings)
+        .any(|(finding, standing)| {
+            !is_leak(finding) && matches!(standing, Standing::Noted(FindingState::Suspect))
+        });
+    let retrofit = visit
+        .movements
+        .iter()
+        .any(|movement| movement.why == Some(MovementWhy::Retrofit));
+    let purpose = visit
+        .note
+        .as_ref()
+        .and_then(|note| note.purpose)
+        .map(|p| p.value);
+    let repaired = |s: &Standing| matches!(s, Standing::Proved | Standing::NotProved);
+    let searched = !visit.searches.is_empty();
+    if retrofit {
+        return OutcomeKind::Retrofitted;
+    }
+    if !leaks.is_empty() {
+        return if leaks.iter().all(|s| *s == Standing::Proved) {
+            OutcomeKind::RepairedProved
+        } else if leaks.iter().all(repaired) {
+            OutcomeKind::RepairedNotProved
+        } else if leaks.iter().any(repaired) {
+            OutcomeKind::PartlyRepaired
+        } else {
+            OutcomeKind::LeftOpen
+        };
+    }
+    if purpose == Some(Purpose::Verification) && !verified.is_empty() {
+        return OutcomeKind::RepairVerified;
+    }
+    if suspects {
+        return OutcomeKind::SuspectsOnly;
+    }
+    match (searched, added) {
+        (true, true) => OutcomeKind::NotFoundLossStands,
+        (true, false) => OutcomeKind::NothingFound,
+        (false, true) => OutcomeKind::GasAdded,
+        (false, false) => OutcomeKind::Other,
+    }
+}
+
+/// Whether a finding shows a leak: noted as one, with something positive seen or repaired.
+pub fn is_leak(finding: &Finding) -> bool {
+    let note = &finding.note;
+    note.kind
+        .is_some_and(|kind| kind.value == FindingKind::Leak)
+        && (note.evidence.is_empty()
+            || note.evidence.iter().any(Look::positive)
+            || !note.repairs.is_empty())
+}
+
+/// Whether an outcome bears a technician's claim.
+fn bears(kind: OutcomeKind, claim: OutcomeWord) -> bool {
+    use OutcomeKind as K;
+    match claim {
+        OutcomeWord::FoundAndRepaired => matches!(kind, K::RepairedProved),
+        OutcomeWord::FoundLeftOpen => {
+            matches!(kind, K::LeftOpen | K::PartlyRepaired | K::SuspectsOnly)
+        }
+        OutcomeWord::NotFound => matches!(
+            kind,
+            K::NotFoundLossStands | K::NothingFound | K::SuspectsOnly
+        ),
+        OutcomeWord::NothingFound => matches!(kind, K::NothingFound),
+        OutcomeWord::RepairVerified => matches!(kind, K::RepairVerified),
+        OutcomeWord::GasAdded => matches!(
+            kind,
+            K::GasAdded | K::NotFoundLossStands | K::LeftOpen | K::SuspectsOnly
+        ),
+        OutcomeWord::Retrofitted => matches!(kind, K::Retrofitted),
+    }
+}
+
+/// What the evidence shows, in words for the claim that goes beyond it.
+pub fn shown(kind: OutcomeKind) -> &'static str {
+    match kind {
+        OutcomeKind::RepairedProved => "every leak found was repaired and proved",
+        OutcomeKind::RepairedNotProved => "repaired, but no proof after the repair is noted",
+        OutcomeKind::PartlyRepaired => "some leaks were repaired, others are open",
+        OutcomeKind::LeftOpen => "leaks were found and left open",
+        OutcomeKind::SuspectsOnly => "there are suspicions that were not cleared",
+        OutcomeKind::NotFoundLossStands => "no leak was found, and refrigerant had been lost",
+        OutcomeKind::NothingFound => "searched, nothing found",
+        OutcomeKind::RepairVerified => {
+            "earlier repairs were looked at again, nothing was shown there"
+        }
+        OutcomeKind::GasAdded => "refrigerant was added, no search and no repair are noted",
+        OutcomeKind::Retrofitted => "changed to another refrigerant",
+        OutcomeKind::Other => "no search, no leak and no proof are noted",
+    }
+}
+
+fn standing(
+    system: &System,
+    number: usize,
+    finding: &Finding,
+    beyond: &mut Vec<Beyond>,
+) -> Standing {
+    let note = &finding.note;
+    let Some(state) = note.state else {
+        return Standing::Noted(FindingState::Open);
+    };
+    if !matches!(
+        state.value,
+        FindingState::RepairedProved | FindingState::RepairedNotProved
+    ) {
+        return Standing::Noted(state.value);
+    }
+    let Some(visit) = system.visits.get(number) else {
+        return Standing::NotProved;
+    };
+    let repaired_before = note
+        .point
+        .as_ref()
+        .is_some_and(|point| repaired_earlier(system, number, &point.value));
+    let proved = if note.repairs.is_empty() {
+        repaired_before
+            && (note.evidence.iter().any(clears) || any_proof(system, visit, finding, None))
+    } else {
+        let last = note
+            .repairs
+            .iter()
+            .filter_map(|repair| repair.at)
+            .map(|at| moment_of(visit, at.value))
+            .max();
+        any_proof(system, visit, finding, last)
+    };
+    match (state.value, proved) {
+        (FindingState::RepairedProved, false) => {
+            let shown = if note.repairs.is_empty() && !repaired_before {
+                "no repair is noted, here or earlier"
+            } else {
+                "no proof after the last repair bears it"
+            };
+            beyond.push(Beyond {
+                span: state.span,
+                claim: state.value.word().to_owned(),
+                shown: shown.to_owned(),
+            });
+            Standing::NotProved
+        }
+        (_, true) => Standing::Proved,
+        _ => Standing::NotProved,
+    }
+}
+
+/// A look that shows nothing at the place.
+fn clears(look: &Look) -> bool {
+    !look.positive() && look.method.value.shows() == Shows::Place
+}
+
+/// A time of day of a visit as a local date and time.
+pub fn moment_of(visit: &Visit, at: DayTime) -> DateTime {
+    let days = i64::from(at.day) - 1;
+    visit
+        .name
+        .date
+        .checked_add(jiff::Span::new().days(days))
+        .unwrap_or(visit.name.date)
+        .to_datetime(at.time)
+}
+
+fn any_proof(system: &System, visit: &Visit, finding: &Finding, after: Option<DateTime>) -> bool {
+    finding
+        .note
+        .proofs
+        .iter()
+        .any(|proof| proves(system, visit, proof, after))
+}
+
+/// Whether a proof shows the place or its circuit to hold, and comes after the last repair.
+pub fn proves(system: &System, visit: &Visit, proof: &Proof, after: Option<DateTime>) -> bool {
+    let late = |civil: DateTime| after.is_none_or(|after| civil >= after);
+    match proof {
+        Proof::Look(look) => clears(look) && late(moment_of(visit, look.at.value)),
+        Proof::Named(name) => {
+            let pressure = visit.pressure_tests.iter().any(|test| {
+                test.id == name.value
+                    && late(test.start.at.value.civil)
+                    && system.circuits.get(test.circuit).is_some_and(|circuit| {
+                        matches!(
+                            hold(test, circuit, visit).verdict,
+                            HoldVerdict::NothingLarger | HoldVerdict::HeldNoSize
+                        )
+                    })
+            });
+            let vacuum = visit.vacuum_tests.iter().any(|test| {
+                test.id == name.value
+                    && late(test.start.at.value.civil)
+                    && system
+                        .circuits
+                        .get(test.circuit)
+                        .is_some_and(|circuit| rise(test, circuit).acceptance == Acceptance::Met)
+            });
+            let search = visit.searches.iter().any(|search| {
+                search
+                    .note
+                    .id
+                    .as_ref()
+                    .is_some_and(|id| id.value == name.value)
+                    && late(search.started.value.civil)
+            });
+            pressure || vacuum || search
+        }
+    }
+}
+
+fn repaired_earlier(system: &System, number: usize, point: &Identifier) -> bool {
+    system.visits[..number].iter().any(|visit| {
+        visit.findings.iter().any(|finding| {
+            !finding.note.repairs.is_empty()
+                && finding
+                    .note
+                    .point
+                    .as_ref()
+                    .is_some_and(|id| id.value == *point)
+        })
+    }) || system.earlier.iter().any(|earlier| {
+        earlier
+            .note
+            .point
+            .as_ref()
+            .is_some_and(|id| id.value == *point)
+    })
+}
+
+/// Points repaired at earlier visits that this visit looked at again and found nothing.
+fn verified(system: &System, number: usize) -> Vec<Identifier> {
+    let visit = &system.visits[number];
+    let mut points: Vec<Identifier> = Vec::new();
+    for earlier in &system.visits[..number] {
+        for finding in &earlier.findings {
+            if let Some(point) = &finding.note.point
+                && !finding.note.repairs.is_empty()
+                && !points.contains(&point.value)
+            {
+                points.push(point.value.clone());
+            }
+        }
+    }
+    points.retain(|point| {
+        let here: Vec<&Finding> = visit
+            .findings
+            .iter()
+            .filter(|f| f.note.point.as_ref().is_some_and(|id| id.value == *point))
+            .collect();
+        let seen = here
+            .iter()
+            .any(|f| f.note.evidence.iter().any(Look::positive));
+        let cleared = here.iter().any(|f| {
+            f.note.evidence.iter().any(clears)
+                || f.note.proofs.iter().any(|p| proves(system, visit, p, None))
+        });
+        let searched = visit.searches.iter().any(|search| covers(search, point));
+        !seen && (cleared || searched)
+    });
+    points
+}
+
+/// Refrigerant charged at a visit, kg, all circuits.
+pub fn charged_kg(visit: &Visit) -> f64 {
+    visit
+        .movements
+        .iter()
+        .filter(|movement| movement.kind == MovementKind::Charged)
+        .map(|movement| movement.amount.kg())
+        .sum()
+}

@@ -1,0 +1,243 @@
+//! Provenance: a figure is made only through a working, which keeps every input with its origin.
+
+use crate::quantity::{Flavour, Measured, Quantity, Reading, UnitSystem, print_reading, print_si};
+use crate::text::{Noted, Sources, Span};
+
+/// How a figure is worked out, the same for every figure of its kind.
+#[derive(Debug, PartialEq, Eq)]
+pub struct Method {
+    /// Kebab-case name; also that of its formula in the report.
+    pub id: &'static str,
+    /// Name in print.
+    pub name: &'static str,
+    /// The formula as plain text, also read aloud in its place.
+    pub formula: &'static str,
+    /// The formula in the typesetter's mathematics.
+    pub mathematics: &'static str,
+    /// Where it is published.
+    pub source: &'static str,
+}
+
+/// Where an input comes from.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Origin {
+    /// A place in the notes.
+    Note(Span),
+    /// Two or more places in the notes, compared.
+    Notes(Vec<Span>),
+    /// Another figure, by its id.
+    Figure(String),
+    /// A table, with its source.
+    Table(String),
+    /// A constant, with its source.
+    Constant(&'static str),
+    /// An assumption, with its reason.
+    Assumed(&'static str),
+}
+
+/// A value that can be printed in the site's units.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Value {
+    /// As written in the notes.
+    Written(Reading),
+    /// Worked out: its form, SI value and the half width of its uncertainty.
+    Computed {
+        /// Its form.
+        flavour: Flavour,
+        /// SI value.
+        si: f64,
+        /// Half width of the uncertainty, SI.
+        uncertainty: Option<f64>,
+    },
+    /// A pure number with a number of decimals.
+    Number(f64, usize),
+    /// A percentage with a number of decimals.
+    Percent(f64, usize),
+    /// Whole days.
+    Days(i64),
+    /// Words.
+    Words(String),
+}
+
+impl Value {
+    /// Printed in the units of a site.
+    pub fn print(&self, units: UnitSystem) -> String {
+        match self {
+            Value::Written(reading) => print_reading(reading, units).to_string(),
+            Value::Computed {
+                flavour,
+                si,
+                uncertainty,
+            } => print_si(*flavour, *si, *uncertainty, units).to_string(),
+            Value::Number(number, decimals) => rounded(*number, *decimals),
+            Value::Percent(number, decimals) => {
+                format!("{}\u{a0}%", rounded(*number, *decimals))
+            }
+            Value::Days(1) => "1\u{a0}day".to_owned(),
+            Value::Days(days) => format!("{days}\u{a0}days"),
+            Value::Words(words) => words.clone(),
+        }
+    }
+
+    /// The bare number: SI, or the number itself.
+    pub fn number(&self) -> f64 {
+        match self {
+            Value::Written(reading) => reading.si,
+            Value::Computed { si, .. } => *si,
+            Value::Number(number, _) | Value::Percent(number, _) => *number,
+            Value::Days(days) => *days as f64,
+            Value::Words(_) => f64::NAN,
+        }
+    }
+}
+
+/// A number with a fixed count of decimals, ties half up, with a true minus.
+pub fn rounded(number: f64, decimals: usize) -> String {
+    crate::quantity::rounded(number, u8::try_from(decimals).unwrap_or(u8::MAX))
+}
+
+/// One input of a working.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Input {
+    /// Its symbol in the formula.
+    pub symbol: &'static str,
+    /// Its value.
+    pub value: Value,
+    /// Where it comes from.
+    pub origin: Origin,
+}
+
+/// A figure with its whole working.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Figure {
+    /// Stable name within its visit, such as `pressure-test/p1/limit`.
+    pub id: String,
+    /// What it is.
+    pub title: String,
+    /// How it was worked out.
+    pub method: &'static Method,
+    /// From what.
+    pub inputs: Vec<Input>,
+    /// The result.
+    pub value: Value,
+    /// What else the reader has to know.
+    pub notes: Vec<String>,
+}
+
+/// A figure in the making.
+#[derive(Debug)]
+pub struct Working {
+    figure: Figure,
+}
+
+impl Working {
+    /// Begins a figure.
+    pub fn of(method: &'static Method, id: impl Into<String>, title: impl Into<String>) -> Self {
+        Self {
+            figure: Figure {
+                id: id.into(),
+                title: title.into(),
+                method,
+                inputs: Vec::new(),
+                value: Value::Number(f64::NAN, 0),
+                notes: Vec::new(),
+            },
+        }
+    }
+
+    /// Takes a noted quantity, SI.
+    pub fn take<T: Quantity>(&mut self, symbol: &'static str, noted: &Noted<Measured<T>>) -> f64 {
+        let measured = noted.value;
+        let reading = Reading {
+            flavour: measured.value.flavour(),
+            si: measured.value.si(),
+            uncertainty: measured.uncertainty,
+            step: measured.step,
+            unit: measured.unit,
+        };
+        self.input(symbol, Value::Written(reading), Origin::Note(noted.span))
+    }
+
+    /// Takes another figure.
+    pub fn take_figure(&mut self, symbol: &'static str, figure: &Figure) -> f64 {
+        self.input(
+            symbol,
+            figure.value.clone(),
+            Origin::Figure(figure.id.clone()),
+        )
+    }
+
+    /// Takes any value with its origin.
+    pub fn input(&mut self, symbol: &'static str, value: Value, origin: Origin) -> f64 {
+        let number = value.number();
+        self.figure.inputs.push(Input {
+            symbol,
+            value,
+            origin,
+        });
+        number
+    }
+
+    /// Adds a remark for the reader.
+    pub fn note(&mut self, note: impl Into<String>) {
+        self.figure.notes.push(note.into());
+    }
+
+    /// Ends the working.
+    pub fn finish(mut self, value: Value) -> Figure {
+        self.figure.value = value;
+        self.figure
+    }
+}
+
+impl Origin {
+    /// In print: `readings.toml:14`, the id of a figure, a source, an assumption.
+    pub fn print(&self, sources: &Sources) -> String {
+        match self {
+            Origin::Note(span) => sources.place(*span),
+            Origin::Notes(spans) => spans
+                .iter()
+                .map(|span| sources.place(*span))
+                .collect::<Vec<_>>()
+                .join(", "),
+            Origin::Figure(id) => id.clone(),
+            Origin::Table(source) => source.clone(),
+            Origin::Constant(source) => (*source).to_owned(),
+            Origin::Assumed(reason) => format!("assumed: {reason}"),
+        }
+    }
+}
+
+impl Figure {
+    /// The whole working as text, from inputs to result.
+    pub fn print(&self, sources: &Sources, units: UnitSystem) -> String {
+        use std::fmt::Write;
+        let mut out = String::new();
+        let method = self.method;
+        let _ = writeln!(out, "{} ({})", self.title, self.id);
+        let _ = writeln!(out, "  method   {}", method.name);
+        let _ = writeln!(out, "  formula  {}", method.formula);
+        let _ = writeln!(out, "  source   {}", method.source);
+        let width = self
+            .inputs
+            .iter()
+            .map(|input| input.symbol.chars().count())
+            .max()
+            .unwrap_or(0);
+        for input in &self.inputs {
+            let pad = " ".repeat(width - input.symbol.chars().count());
+            let _ = writeln!(
+                out,
+                "  input    {}{pad} = {}   [{}]",
+                input.symbol,
+                input.value.print(units),
+                input.origin.print(sources)
+            );
+        }
+        let _ = writeln!(out, "  result   {}", self.value.print(units));
+        for note in &self.notes {
+            let _ = writeln!(out, "  note     {note}");
+        }
+        out
+    }
+}

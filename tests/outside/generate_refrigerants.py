@@ -1,0 +1,287 @@
+"""Writes the tables of src/refrigerant/data that are computed with CoolProp, and the random points that cargo test checks.
+
+    python generate_refrigerants.py            (in a virtual environment made from requirements.txt; minutes)
+
+In: substances.csv and refrigerants.csv of the same folder, which are kept by hand. Out: nitrogen_z.csv, points.csv,
+saturation.csv there, and tests/points/*.csv. The same CoolProp gives the same files.
+"""
+
+import math
+import random
+from pathlib import Path
+
+import CoolProp
+import CoolProp.CoolProp as CP
+
+ROOT = Path(__file__).resolve().parents[2]
+DATA = ROOT / "src" / "refrigerant" / "data"
+POINTS = ROOT / "tests" / "points"
+
+# Pure substances by their name in CoolProp; R-13B1 is not in it.
+FLUIDS = {
+    "R-11": "R11", "R-12": "R12", "R-13": "R13", "R-13I1": "R13I1", "R-14": "R14", "R-22": "R22", "R-23": "R23",
+    "R-32": "R32", "R-113": "R113", "R-114": "R114", "R-115": "R115", "R-116": "R116", "R-123": "R123", "R-124": "R124",
+    "R-125": "R125", "R-134a": "R134a", "R-141b": "R141b", "R-142b": "R142b", "R-143a": "R143a", "R-152a": "R152A",
+    "R-170": "Ethane", "R-218": "R218", "R-227ea": "R227EA", "R-236fa": "R236FA", "R-245fa": "R245fa",
+    "R-290": "n-Propane", "R-365mfc": "R365MFC", "R-600": "n-Butane", "R-600a": "IsoButane", "R-601": "n-Pentane",
+    "R-601a": "Isopentane", "R-717": "Ammonia", "R-718": "Water", "R-744": "CarbonDioxide", "R-1130(E)": "R1130(E)",
+    "R-1150": "Ethylene", "R-1224yd(Z)": "R1224YDZ", "R-1233zd(E)": "R1233zd(E)", "R-1234yf": "R1234yf",
+    "R-1234ze(E)": "R1234ze(E)", "R-1270": "Propylene", "R-1336mzz(E)": "R1336mzz(E)", "R-1336mzz(Z)": "R1336mzz(Z)",
+    "R-C318": "RC318", "R-E170": "DimethylEther",
+}
+# The Handbook's figures where CoolProp holds no substance or no pair (ASHRAE Handbook Fundamentals 2021 (SI), chapter 29,
+# tables 1 and 2): bubble and dew point at 101 325 Pa in degrees Celsius.
+HANDBOOK_BOILING = {
+    "R-13B1": (-58.0, None),
+    "R-401A": (-34.4, -28.8), "R-401B": (-35.7, -30.8), "R-401C": (-30.5, -23.8), "R-402A": (-49.2, -47.0),
+    "R-402B": (-47.2, -44.9), "R-403A": (-44.0, -42.3), "R-403B": (-43.8, -42.3), "R-406A": (-32.7, -23.5),
+    "R-408A": (-45.5, -45.0), "R-409A": (-35.4, -27.5), "R-409B": (-36.5, -29.7), "R-412A": (-36.4, -28.8),
+    "R-413A": (-29.3, -27.6), "R-414A": (-34.0, -25.8), "R-414B": (-34.4, -26.1), "R-416A": (-23.4, -21.8),
+    "R-424A": (-39.1, -33.3), "R-426A": (-28.5, -26.7), "R-429A": (-26.0, -25.6), "R-435A": (-26.1, -25.9),
+    "R-437A": (-32.9, -29.2), "R-438A": (-43.0, -36.4), "R-446A": (-49.4, -44.0), "R-453A": (-42.2, -35.0),
+}
+ATMOSPHERE = 101325.0
+LOWEST_PRESSURE = 500.0
+LARGEST_STEP = 3.0
+
+
+def rows(path):
+    lines = path.read_text(encoding="utf-8").splitlines()
+    return [line.split(";") for line in lines if line and not line.startswith("#")][1:]
+
+
+def refrigerants():
+    """Gives (designation, [(substance, mass fraction)]) of every refrigerant held."""
+    for row in rows(DATA / "refrigerants.csv"):
+        parts = [part.rsplit(" ", 1) for part in row[1].split(" + ")]
+        yield row[0], [(substance, float(percent) / 100) for substance, percent in parts]
+
+
+class Fluid:
+    """One refrigerant in CoolProp: the reference equation of state, or the mixture of them at the nominal composition."""
+
+    def __init__(self, parts):
+        names = [FLUIDS[substance] for substance, _ in parts]
+        self.pure = len(parts) == 1
+        self.state = self.plain = CP.AbstractState("HEOS", "&".join(names))
+        if not self.pure:
+            self.plain.set_mass_fractions([fraction for _, fraction in parts])
+            self.state = CP.AbstractState("HEOS", "&".join(names))
+            self.state.set_mass_fractions([fraction for _, fraction in parts])
+            # With the phase envelope traced, the solver starts near the answer and reaches the critical region.
+            self.state.build_phase_envelope("")
+        triple = max(CP.PropsSI("Ttriple", name) for name in names) if self.pure else 0.0
+        self.critical = self.critical_point()
+        self.lowest = max(triple, 173.15 if self.critical[0] > 320 else 123.15)
+
+    def critical_point(self):
+        if self.pure:
+            return self.state.T_critical(), self.state.p_critical()
+        try:
+            found = [point for point in self.plain.all_critical_points() if point.stable and 1e6 < point.p < 2e7]
+            point = max(found, key=lambda point: point.T)
+            return point.T, point.p
+        except ValueError:
+            return self.plain.T_reducing(), None
+
+    def saturation(self, temperature):
+        """Gives bubble pressure, dew pressure (Pa), liquid density, vapour density (kg/m3) or raises ValueError."""
+        try:
+            return self.both_phases(self.state, temperature)
+        except ValueError:
+            return self.both_phases(self.plain, temperature)
+
+    def both_phases(self, state, temperature):
+        state.update(CP.QT_INPUTS, 0, temperature)
+        bubble, liquid = state.p(), state.rhomass()
+        state.update(CP.QT_INPUTS, 1, temperature)
+        dew, vapour = state.p(), state.rhomass()
+        if self.pure:
+            bubble = dew
+        # A solver that fell into the trivial solution gives one phase twice; one that strayed, dew above bubble.
+        if not (0 < dew <= bubble * (1 + 1e-6) and vapour * 1.3 < liquid and math.isfinite(bubble)):
+            raise ValueError(f"no two phases at {temperature} K")
+        return max(bubble, dew), dew, liquid, vapour
+
+    def near(self, temperature):
+        """Gives the nearest temperature at which CoolProp finds the two phases, and what it finds."""
+        for nudge in (0, 0.1, -0.1, 0.25, -0.25, 0.4, -0.4):
+            # Two decimals are what the file holds: the other columns must belong to them.
+            here = round(temperature + nudge, 2)
+            try:
+                return here, self.saturation(here)
+            except ValueError:
+                continue
+        return None
+
+    def boiling(self, quality):
+        for state in (self.plain, self.state):
+            try:
+                state.update(CP.PQ_INPUTS, ATMOSPHERE, quality)
+                return state.T()
+            except ValueError:
+                continue
+        return None
+
+
+def cubic(nodes, x):
+    """The cubic through four (x, y): the same that the program uses, here to find nodes that stray."""
+    return sum(
+        y * math.prod((x - other) / (node - other) for other, _ in nodes if other != node) for node, y in nodes
+    )
+
+
+def table(fluid):
+    """Gives the saturation nodes (temperature, bubble, dew, liquid, vapour), closer together towards the critical point."""
+    found = []
+    temperature, top = fluid.lowest, 0.99 * fluid.critical[0]
+    while True:
+        node = fluid.near(temperature)
+        if node and node[1][1] >= LOWEST_PRESSURE:
+            found.append((node[0], *node[1]))
+        if temperature >= top:
+            break
+        step = min(LARGEST_STEP, max(0.5, 0.08 * (fluid.critical[0] - temperature)))
+        temperature = min(temperature + step, top)
+    return contiguous(without_strays(sorted(set(found))))
+
+
+def without_strays(nodes):
+    """Leaves out nodes that lie off the curve of their neighbours by more than 0.05 % in a pressure."""
+    kept = list(nodes)
+    index = 2
+    while index < len(kept) - 2:
+        around = [kept[index + offset] for offset in (-2, -1, 1, 2)]
+        here = kept[index]
+        strays = any(
+            abs(math.log(here[column]) - cubic([(1 / n[0], math.log(n[column])) for n in around], 1 / here[0])) > 5e-4
+            for column in (1, 2)
+        )
+        if strays:
+            del kept[index]
+        else:
+            index += 1
+    return kept
+
+
+def contiguous(nodes):
+    """Ends the table before the first gap that is too wide to bridge."""
+    for index in range(1, len(nodes)):
+        if nodes[index][0] - nodes[index - 1][0] > 2.2 * LARGEST_STEP:
+            return nodes[:index] if index > len(nodes) / 2 else contiguous(nodes[index:])
+    return nodes
+
+
+def nitrogen_z(pressure, temperature):
+    return CP.PropsSI("Z", "T", temperature, "P", pressure, "Nitrogen")
+
+
+
+def write(path, heading, lines):
+    path.parent.mkdir(exist_ok=True)
+    path.write_text(heading + "".join(f"{line}\n" for line in lines), encoding="utf-8", newline="\n")
+
+
+MADE_BY = f"CoolProp {CoolProp.__version__} by tests/outside/generate_refrigerants.py"
+
+
+def write_nitrogen():
+    pressures = [0.5e5, 1e5, 2.5e5, *(bar * 1e5 for bar in range(5, 61, 5))]
+    temperatures = [233.15 + 10 * step for step in range(12)]
+    lines = ["temperature-k;" + ";".join(f"{pressure:.0f}" for pressure in pressures)]
+    for temperature in temperatures:
+        factors = (f"{nitrogen_z(pressure, temperature):.8f}" for pressure in pressures)
+        lines.append(f"{temperature:.2f};" + ";".join(factors))
+    write(
+        DATA / "nitrogen_z.csv",
+        f"# Compressibility of nitrogen, {MADE_BY}.\n# First row: absolute pressures in Pa; then a temperature in K and its row.\n",
+        lines,
+    )
+
+
+def point_line(designation, fluid):
+    """A line of points.csv: normal boiling point and dew point, critical point."""
+    cell = lambda value, form: "" if value is None else format(value, form)
+    if fluid is None:
+        boiling = [None if celsius is None else celsius + 273.15 for celsius in HANDBOOK_BOILING.get(designation, (None, None))]
+        source = "handbook" if boiling[0] else ""
+        return f"{designation};{cell(boiling[0], '.2f')};{cell(boiling[1], '.2f')};{source};;;"
+    bubble, dew = fluid.boiling(0), fluid.boiling(1)
+    temperature, pressure = fluid.critical
+    known = pressure is not None
+    return ";".join((
+        designation, cell(bubble, ".3f"), cell(dew, ".3f"), "coolprop" if bubble or dew else "",
+        cell(temperature if known else None, ".2f"), cell(pressure, ".0f"), "coolprop" if known else "",
+    ))
+
+
+def table_lines(designation, fluid, nodes):
+    """Lines of saturation.csv; the dew pressure of a pure substance is its bubble pressure and is left out."""
+    for index, (temperature, bubble, dew, liquid, vapour) in enumerate(nodes):
+        name = designation if index == 0 else ""
+        dew = "" if fluid.pure else f"{min(float(f'{dew:.7g}'), float(f'{bubble:.7g}')):.7g}"
+        yield f"{name};{temperature:.2f};{bubble:.7g};{dew};{liquid:.6g};{vapour:.6g}"
+
+
+def random_lines(designation, fluid, nodes, number, chance):
+    """Lines of random points strictly inside the table, straight from CoolProp."""
+    given = 0
+    for _ in range(20 * number):
+        temperature = round(chance.uniform(nodes[0][0], nodes[-1][0]), 3)
+        try:
+            bubble, dew, liquid, vapour = fluid.saturation(temperature)
+        except ValueError:
+            continue
+        yield f"{designation};{temperature:.3f};{bubble:.8g};{dew:.8g};{liquid:.7g};{vapour:.7g}"
+        given += 1
+        if given == number:
+            return
+
+
+def main():
+    chance = random.Random(20261125)
+    write_nitrogen()
+    nitrogen = ((chance.uniform(0.5e5, 60e5), chance.uniform(233.15, 343.15)) for _ in range(400))
+    write(
+        POINTS / "nitrogen.csv",
+        f"# Random points, {MADE_BY}.\npressure-pa;temperature-k;z\n",
+        [f"{p:.1f};{t:.3f};{nitrogen_z(round(p, 1), round(t, 3)):.9f}" for p, t in nitrogen],
+    )
+    points, saturation, checks = [], [], []
+    for designation, parts in refrigerants():
+        try:
+            fluid = Fluid(parts)
+        except (KeyError, ValueError):
+            print(f"{designation}: not in CoolProp")
+            points.append(point_line(designation, None))
+            continue
+        nodes = table(fluid)
+        points.append(point_line(designation, fluid))
+        saturation += table_lines(designation, fluid, nodes)
+        checks += random_lines(designation, fluid, nodes, 12, chance)
+        reach = nodes[-1][0] / fluid.critical[0]
+        print(f"{designation}: {len(nodes)} nodes, {nodes[0][0]:.1f} to {nodes[-1][0]:.1f} K, {reach:.3f} of critical", flush=True)
+    write(
+        DATA / "points.csv",
+        f"# Normal boiling point (bubble, dew) at 101 325 Pa and critical point, {MADE_BY};\n"
+        "# what CoolProp does not hold is the ASHRAE Handbook's.\n"
+        "designation;bubble-k;dew-k;boiling-source;critical-k;critical-pa;critical-source\n",
+        points,
+    )
+    write(
+        DATA / "saturation.csv",
+        f"# Saturation, {MADE_BY}: reference equations of state, blends as mixtures at nominal composition.\n"
+        "# An empty designation is that of the line before; an empty dew pressure is the bubble pressure (pure substance).\n"
+        "designation;temperature-k;bubble-pa;dew-pa;liquid-kg-per-m3;vapour-kg-per-m3\n",
+        saturation,
+    )
+    write(
+        POINTS / "saturation.csv",
+        f"# Random points, {MADE_BY}.\n"
+        "designation;temperature-k;bubble-pa;dew-pa;liquid-kg-per-m3;vapour-kg-per-m3\n",
+        checks,
+    )
+
+
+if __name__ == "__main__":
+    main()
