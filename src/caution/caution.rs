@@ -25,6 +25,9 @@ pub struct Caution {
     pub check: fn(&Scene<'_>, &mut Vec<Diagnostic>),
     /// Whether the report carries it because it limits what the report may claim.
     pub limits_claim: bool,
+    /// Whether it rests on something that is not written, so that a note that could not be read may
+    /// be what is missing.
+    pub rests_on_absence: bool,
 }
 
 /// An edit of one file of a book.
@@ -36,4 +39,65 @@ pub struct Edit {
     pub from: &'static str,
     /// Text instead.
     pub to: &'static str,
+}
+
+/// Columns that the text of a caution is wrapped to.
+const WIDTH: usize = 88;
+
+impl Caution {
+    /// All of it as text for a terminal.
+    pub fn print(&self) -> String {
+        let mut text = format!("{}: {}\n", self.name, self.summary);
+        let mut part = |heading: &str, body: &str| {
+            text.extend(["\n", heading, "\n", body]);
+        };
+        part("What it finds", &wrapped(self.finds));
+        part("Why it matters", &wrapped(self.matters));
+        part("What puts it right", &wrapped(self.put_right));
+        part("An example that it speaks on", &print_edits(self.example));
+        part(
+            "One that comes near and leaves it silent",
+            &print_edits(self.near_miss),
+        );
+        part("Source", &wrapped(self.source));
+        if self.limits_claim {
+            let carried = "The report carries this caution: it limits what the report may claim.";
+            part("In the report", &wrapped(carried));
+        }
+        text
+    }
+}
+
+/// Lines indented by two columns and broken between words.
+fn wrapped(text: &str) -> String {
+    let mut lines = String::new();
+    let mut line = String::from(" ");
+    for word in text.split_whitespace() {
+        if line.chars().count() + 1 + word.chars().count() > WIDTH {
+            lines += &line;
+            lines.push('\n');
+            line = String::from(" ");
+        }
+        line.push(' ');
+        line += word;
+    }
+    lines + &line + "\n"
+}
+
+fn print_edits(edits: &[Edit]) -> String {
+    let indented = |text: &str| -> String {
+        let lines = text.trim_matches('\n').lines();
+        lines.flat_map(|line| ["    ", line, "\n"]).collect()
+    };
+    let one = |edit: &Edit| match (edit.from, edit.to) {
+        ("", to) => format!("  {} with\n{}", edit.file, indented(to)),
+        (from, "") => format!("  {} without\n{}", edit.file, indented(from)),
+        (from, to) => format!(
+            "  {} with\n{}  instead of\n{}",
+            edit.file,
+            indented(to),
+            indented(from)
+        ),
+    };
+    edits.iter().map(one).collect()
 }

@@ -23,6 +23,7 @@ pub(super) static CAUTION: Caution = Caution {
     }],
     check,
     limits_claim: false,
+    rests_on_absence: false,
 };
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
@@ -34,13 +35,18 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         let MovedMass::Weighed { before, after } = movement.amount else {
             continue;
         };
-        let most = scene.book.cylinders.get(&id.value).and_then(|note| note.most);
+        let most = scene
+            .book
+            .cylinders
+            .get(&id.value)
+            .and_then(|note| note.most);
         let heavier = if after.value.value.si() > before.value.value.si() {
             after
         } else {
             before
         };
-        let Some(most) = most.filter(|most| heavier.value.value.si() > most.value.value.si() + 1e-6)
+        let Some(most) =
+            most.filter(|most| heavier.value.value.si() > most.value.value.si() + 1e-6)
         else {
             continue;
         };

@@ -25,6 +25,7 @@ pub(super) static CAUTION: Caution = Caution {
     }],
     check,
     limits_claim: false,
+    rests_on_absence: true,
 };
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
@@ -37,7 +38,12 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         let day = movement.at.value.date();
-        let Some(retest) = scene.book.cylinders.get(&id.value).and_then(|note| note.retest) else {
+        let Some(retest) = scene
+            .book
+            .cylinders
+            .get(&id.value)
+            .and_then(|note| note.retest)
+        else {
             continue;
         };
         let last = retest.value.last;
@@ -46,15 +52,24 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         }
         told.push(&id.value);
         let (what, cure) = if movement.kind == MovementKind::Recovered {
-            ("was filled", "empty it, take it out of use and have it retested")
+            (
+                "was filled",
+                "empty it, take it out of use and have it retested",
+            )
         } else {
-            ("was used", "do not fill it again; return it or have it retested")
+            (
+                "was used",
+                "do not fill it again; return it or have it retested",
+            )
         };
         found.push(
             Diagnostic::caution(
                 CAUTION.name,
                 id.span,
-                format!("cylinder `{}` {what} after its proof test had run out", id.value),
+                format!(
+                    "cylinder `{}` {what} after its proof test had run out",
+                    id.value
+                ),
             )
             .here(format!("used on {day}"))
             .also(retest.span, format!("its proof test held until {last}"))
@@ -66,11 +81,18 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
 
 fn retested(scene: &Scene<'_>, cylinder: &str, last: Date, day: Date) -> bool {
     scene.book.cylinder_events.iter().any(|event| {
-        let this = event.cylinder.as_ref().is_some_and(|id| id.value.0 == cylinder);
-        let what = event.what.is_some_and(|what| what.value == CylinderHappening::Retested);
+        let this = event
+            .cylinder
+            .as_ref()
+            .is_some_and(|id| id.value.0 == cylinder);
+        let what = event
+            .what
+            .is_some_and(|what| what.value == CylinderHappening::Retested);
         // A retest may be made well before the old one runs out; a year is the room left for that.
         let from = last.saturating_sub(jiff::Span::new().years(1));
-        let when = event.at.is_some_and(|at| from <= at.value.date && at.value.date <= day);
+        let when = event
+            .at
+            .is_some_and(|at| from <= at.value.date && at.value.date <= day);
         this && what && when
     })
 }

@@ -2,32 +2,18 @@
 
 use crate::notes::Look;
 
-/// Words that a result begins with when nothing was found.
-const NOTHING: &[&str] = &[
-    "no", "none", "nothing", "not", "never", "clear", "clean", "dry", "tight", "silent", "quiet",
-    "without",
-];
-
 /// Words that tell that the place was made fit for the next method.
 const CLEANED: &[&str] = &["rins", "dried", "wash", "wiped", "cleaned", "blown off"];
 
-/// Whether the look found nothing: its result begins with `no`, `none`, `dry` and the like.
-pub fn found_nothing(look: &Look) -> bool {
-    let first = look
-        .result
-        .split(|c: char| !c.is_alphanumeric())
-        .find(|word| !word.is_empty())
-        .unwrap_or("");
-    NOTHING.iter().any(|word| first.eq_ignore_ascii_case(word))
+/// Result and detail of a look, in lower case.
+pub fn text(look: &Look) -> String {
+    let detail = look.detail.as_deref().unwrap_or_default();
+    format!("{} {detail}", look.result).to_lowercase()
 }
 
 /// The longest time in minutes that the look names, as in `none in 25 min`.
 pub fn minutes(look: &Look) -> Option<f64> {
-    let text = format!(
-        "{} {}",
-        look.result,
-        look.detail.as_deref().unwrap_or_default()
-    );
+    let text = text(look);
     let words: Vec<&str> = text.split_whitespace().collect();
     words
         .windows(2)
@@ -47,12 +33,7 @@ pub fn minutes(look: &Look) -> Option<f64> {
 
 /// Whether the look says that the place was rinsed, dried or wiped.
 pub fn cleaned(look: &Look) -> bool {
-    let text = format!(
-        "{} {}",
-        look.result,
-        look.detail.as_deref().unwrap_or_default()
-    )
-    .to_lowercase();
+    let text = text(look);
     CLEANED.iter().any(|word| text.contains(word))
 }
 
@@ -81,18 +62,11 @@ mod tests {
     }
 
     #[test]
-    fn nothing_found_is_told_by_the_first_word() {
-        for text in ["no alarm", "None in 24 min", "dry", "nothing"] {
-            assert!(found_nothing(&look(text, None)), "{text}");
-        }
-        for text in ["alarm", "foam after 4 min", "noticeable foam", "oil, none before"] {
-            assert!(!found_nothing(&look(text, None)), "{text}");
-        }
-    }
-
-    #[test]
     fn the_longest_time_named_counts() {
-        assert_eq!(minutes(&look("none in 25 min", Some("wiped 5 min"))), Some(25.0));
+        assert_eq!(
+            minutes(&look("none in 25 min", Some("wiped 5 min"))),
+            Some(25.0)
+        );
         assert_eq!(minutes(&look("none in half an hour", None)), None);
         assert_eq!(minutes(&look("none, watched", Some("1.5 h;"))), Some(90.0));
     }

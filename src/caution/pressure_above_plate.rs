@@ -41,6 +41,7 @@ pub(super) static CAUTION: Caution = Caution {
     ],
     check,
     limits_claim: false,
+    rests_on_absence: false,
 };
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
@@ -67,7 +68,11 @@ fn above(
     let atmosphere = scene.visit.atmosphere.pressure();
     let gauge = |pressure: &Noted<Measured<Pressure>>| pressure.value.value.gauge(atmosphere).si();
     let (start, end) = (&test.start.pressure, &test.end.pressure);
-    let higher = if gauge(end) > gauge(start) { end } else { start };
+    let higher = if gauge(end) > gauge(start) {
+        end
+    } else {
+        start
+    };
     let offset = test
         .log
         .as_ref()

@@ -1,13 +1,13 @@
-//! The proofs of a repair with their times, and whether anything else showed the place after it.
+//! What clears a repair: its proofs, and the tests and searches that went over the place after it.
 
-use crate::caution::look_result::found_nothing;
 use crate::caution::scene::{Scene, gives_place, on_circuit};
 use crate::job::{Finding, Moment, PressureTest, Search, VacuumTest, covers};
 use crate::notes::{Look, Proof};
 use crate::text::Span;
+use crate::vocabulary::Identifier;
 use crate::vocabulary::finding_field::{FindingKind, FindingState};
 
-/// What a proof rests on.
+/// What shows a place after its repair.
 #[derive(Clone, Copy)]
 pub enum Ground<'a> {
     /// A look.
@@ -20,22 +20,27 @@ pub enum Ground<'a> {
     Search(&'a Search),
 }
 
-/// A proof of a finding.
+/// Something that shows a place, with its time and where it stands in the notes.
 #[derive(Clone, Copy)]
-pub struct GroundedProof<'a> {
+pub struct Clearance<'a> {
     /// What it rests on.
     pub ground: Ground<'a>,
     /// When it began.
     pub at: Moment,
-    /// Where it stands in the findings.
+    /// Where it stands.
     pub span: Span,
 }
 
 /// Whether a finding is of a leak, or may be, and was repaired in this visit.
 pub fn is_repaired_leak(finding: &Finding) -> bool {
-    finding.note.kind.is_none_or(|kind| kind.value != FindingKind::Defect)
-        && finding.note.state.is_none_or(|state| state.value != FindingState::Isolated)
-        && !finding.note.repairs.is_empty()
+    let note = &finding.note;
+    let defect = note
+        .kind
+        .is_some_and(|kind| kind.value == FindingKind::Defect);
+    let isolated = note
+        .state
+        .is_some_and(|state| state.value == FindingState::Isolated);
+    !defect && !isolated && !note.repairs.is_empty()
 }
 
 /// When the last repair was made and where that stands, if every repair has its time.
@@ -44,116 +49,127 @@ pub fn last_repair(scene: &Scene<'_>, finding: &Finding) -> Option<(Moment, Span
         let at = repair.at?;
         Some((scene.moment(at.value)?, repair.span))
     });
-    times.collect::<Option<Vec<_>>>()?.into_iter().max_by_key(|(at, _)| *at)
+    let times: Vec<_> = times.collect::<Option<_>>()?;
+    times.into_iter().max_by_key(|(at, _)| *at)
 }
 
-/// The proofs of a finding that can be resolved, and whether that is all of them.
-pub fn proofs<'a>(scene: &Scene<'a>, finding: &'a Finding) -> (Vec<GroundedProof<'a>>, bool) {
-    let found: Vec<_> = finding
-        .note
-        .proofs
-        .iter()
-        .filter_map(|proof| grounded(scene, proof))
-        .collect();
-    let all = found.len() == finding.note.proofs.len();
-    (found, all)
+/// The written proofs of a finding; none if one of them cannot be resolved.
+pub fn written_proofs<'a>(scene: &Scene<'a>, finding: &'a Finding) -> Option<Vec<Clearance<'a>>> {
+    let proofs = finding.note.proofs.iter();
+    proofs.map(|proof| written(scene, proof)).collect()
 }
 
-fn grounded<'a>(scene: &Scene<'a>, proof: &'a Proof) -> Option<GroundedProof<'a>> {
-    let name = match proof {
-        Proof::Look(look) => {
-            return Some(GroundedProof {
-                ground: Ground::Look(look),
-                at: scene.moment(look.at.value)?,
-                span: look.span,
-            });
+fn written<'a>(scene: &Scene<'a>, proof: &'a Proof) -> Option<Clearance<'a>> {
+    match proof {
+        Proof::Look(look) => Some(Clearance {
+            ground: Ground::Look(look),
+            at: scene.moment(look.at.value)?,
+            span: look.span,
+        }),
+        Proof::Named(name) => {
+            grounds(scene)
+                .find(|(id, _)| *id == Some(&name.value))
+                .map(|(_, clearance)| Clearance {
+                    span: name.span,
+                    ..clearance
+                })
         }
-        Proof::Named(name) => name,
-    };
-    let visit = scene.visit;
-    let pressure = visit.pressure_tests.iter().find(|test| test.id == name.value);
-    let vacuum = visit.vacuum_tests.iter().find(|test| test.id == name.value);
-    let search = visit
-        .searches
-        .iter()
-        .find(|search| search.note.id.as_ref().is_some_and(|id| id.value == name.value));
-    let (ground, at) = match (pressure, vacuum, search) {
-        (Some(test), _, _) => (Ground::Pressure(test), test.start.at.value),
-        (_, Some(test), _) => (Ground::Vacuum(test), test.start.at.value),
-        (_, _, Some(search)) => (Ground::Search(search), search.started.value),
-        _ => return None,
-    };
-    Some(GroundedProof {
-        ground,
-        at,
-        span: name.span,
-    })
-}
-
-/// The only proofs of a repair that is claimed to be proved: those after the last repair that found
-/// nothing. None where nothing is claimed, or where not every proof can be resolved.
-pub fn sole_proofs<'a>(scene: &Scene<'a>, finding: &'a Finding) -> Vec<GroundedProof<'a>> {
-    let claimed = match finding.note.state {
-        Some(state) => matches!(
-            state.value,
-            FindingState::RepairedProved | FindingState::RepairedNotProved | FindingState::Temporary
-        ),
-        None => true,
-    };
-    let (proofs, all) = proofs(scene, finding);
-    if !all || !claimed || searched_after_repair(scene, finding) {
-        return Vec::new();
     }
+}
+
+/// Every test and search of the visit with its name.
+fn grounds<'a>(
+    scene: &Scene<'a>,
+) -> impl Iterator<Item = (Option<&'a Identifier>, Clearance<'a>)> + use<'a> {
+    let visit = scene.visit;
+    let of = |ground, at, span| Clearance { ground, at, span };
+    let pressure = visit.pressure_tests.iter().map(move |test| {
+        let span = test.note.whole.span;
+        let ground = Ground::Pressure(test);
+        (Some(&test.id), of(ground, test.start.at.value, span))
+    });
+    let vacuum = visit.vacuum_tests.iter().map(move |test| {
+        let span = test.note.whole.span;
+        let ground = Ground::Vacuum(test);
+        (Some(&test.id), of(ground, test.start.at.value, span))
+    });
+    let searches = visit.searches.iter().map(move |search| {
+        let id = search.note.id.as_ref().map(|id| &id.value);
+        let span = search.note.whole.span;
+        (id, of(Ground::Search(search), search.started.value, span))
+    });
+    pressure.chain(vacuum).chain(searches)
+}
+
+/// All that cleared a place after its last repair: the written proofs that found nothing, and the
+/// tests and direct searches that went over it even if they are not named as proofs.
+///
+/// None where a written proof cannot be resolved, so that nothing is said of it.
+pub fn clearances<'a>(scene: &Scene<'a>, finding: &'a Finding) -> Vec<Clearance<'a>> {
+    let Some(mut all) = written_proofs(scene, finding) else {
+        return Vec::new();
+    };
+    let unnamed = grounds(scene).filter(|(id, clearance)| {
+        let named = finding
+            .note
+            .proofs
+            .iter()
+            .any(|proof| matches!(proof, Proof::Named(name) if Some(&name.value) == *id));
+        !named && went_over(scene, finding, clearance.ground)
+    });
+    all.extend(unnamed.map(|(_, clearance)| clearance));
     let repaired = last_repair(scene, finding).map(|(at, _)| at);
-    proofs
-        .into_iter()
-        .filter(|proof| repaired.is_none_or(|repaired| proof.at >= repaired))
-        .filter(|proof| match proof.ground {
-            Ground::Look(look) => found_nothing(look),
+    all.retain(|clearance| {
+        let nothing = match clearance.ground {
+            Ground::Look(look) => !look.positive(),
             _ => true,
-        })
-        .collect()
+        };
+        nothing && repaired.is_none_or(|repaired| clearance.at >= repaired)
+    });
+    all
 }
 
-/// Whether a search by a direct method went over the place after its last repair.
-pub fn searched_after_repair(scene: &Scene<'_>, finding: &Finding) -> bool {
-    let Some(point) = &finding.note.point else {
-        return false;
-    };
-    let repaired = last_repair(scene, finding).map(|(at, _)| at);
-    scene.visit.searches.iter().any(|search| {
-        let direct = search.note.method.is_some_and(|method| gives_place(method.value));
-        direct
-            && covers(search, &point.value)
-            && repaired.is_some_and(|repaired| search.started.value >= repaired)
-    })
-}
-
-/// Whether a test of the circuit, or of the section the place is in, began after its last repair.
-pub fn tested_after_repair(scene: &Scene<'_>, finding: &Finding) -> bool {
-    let Some((repaired, _)) = last_repair(scene, finding) else {
-        return false;
-    };
-    let section = finding
-        .note
-        .point
-        .as_ref()
-        .and_then(|point| scene.system.points.get(&point.value))
+/// Whether a test took in the place of a finding, or a direct search went over it.
+fn went_over(scene: &Scene<'_>, finding: &Finding, ground: Ground<'_>) -> bool {
+    let point = finding.note.point.as_ref().map(|point| &point.value);
+    let section = point
+        .and_then(|point| scene.system.points.get(point))
         .and_then(|point| point.section.as_ref())
         .map(|section| &section.value);
-    let pressure = scene
-        .visit
-        .pressure_tests
-        .iter()
-        .map(|test| (test.circuit, test.section(), test.start.at.value));
-    let vacuum = scene
-        .visit
-        .vacuum_tests
-        .iter()
-        .map(|test| (test.circuit, test.section(), test.start.at.value));
-    pressure.chain(vacuum).any(|(circuit, tested, at)| {
-        at >= repaired
-            && on_circuit(finding, circuit)
-            && (tested.is_none() || section.is_none() || tested == section)
-    })
+    let takes_in = |circuit: usize, tested: Option<&Identifier>| {
+        on_circuit(finding, circuit) && (tested.is_none() || section.is_none() || tested == section)
+    };
+    match ground {
+        Ground::Look(_) => false,
+        Ground::Pressure(test) => takes_in(test.circuit, test.section()),
+        Ground::Vacuum(test) => takes_in(test.circuit, test.section()),
+        Ground::Search(search) => {
+            let direct = search
+                .note
+                .method
+                .is_some_and(|method| gives_place(method.value));
+            direct && point.is_some_and(|point| covers(search, point))
+        }
+    }
+}
+
+/// The first clearance of a leak that is called repaired and proved, if every clearance is weak.
+pub fn only_weak<'a>(
+    scene: &Scene<'a>,
+    finding: &'a Finding,
+    weak: impl Fn(Ground<'a>) -> bool,
+) -> Option<Clearance<'a>> {
+    let note = &finding.note;
+    let defect = note
+        .kind
+        .is_some_and(|kind| kind.value == FindingKind::Defect);
+    let claimed = note
+        .state
+        .is_none_or(|state| state.value == FindingState::RepairedProved);
+    if defect || !claimed || note.proofs.is_empty() {
+        return None;
+    }
+    let all = clearances(scene, finding);
+    let every = all.iter().all(|clearance| weak(clearance.ground));
+    all.into_iter().next().filter(|_| every)
 }

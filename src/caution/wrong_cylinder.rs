@@ -10,7 +10,7 @@ pub(super) static CAUTION: Caution = Caution {
     name: "wrong-cylinder",
     summary: "the cylinder holds another refrigerant than the circuit",
     finds: "A charge from a cylinder, or a recovery into one, whose refrigerant is not the one in force in the circuit. On the days of a change of refrigerant both the old and the new one count as in force for a recovery.",
-    matters: "A mixture has unknown pressures and an unknown safety class, spoils both gases and cannot be reclaimed.",
+    matters: "A mixture has unknown pressures and an unknown safety class, and spoils both gases; often it can only be destroyed.",
     put_right: "Find out which gas is in the circuit and in the cylinder. If they were mixed, label both, take the mixture out into a cylinder of its own and send it for destruction or reclaim. If only the note has the wrong cylinder, name the right one.",
     source: "common practice",
     example: &[Edit {
@@ -25,12 +25,17 @@ pub(super) static CAUTION: Caution = Caution {
     }],
     check,
     limits_claim: false,
+    rests_on_absence: true,
 };
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     let mut told = Vec::new();
     for movement in &scene.visit.movements {
-        let Some(id) = movement.note.cylinder.as_ref().filter(|id| !told.contains(&&id.value))
+        let Some(id) = movement
+            .note
+            .cylinder
+            .as_ref()
+            .filter(|id| !told.contains(&&id.value))
         else {
             continue;
         };
@@ -71,7 +76,11 @@ fn mixed(scene: &Scene<'_>, movement: &Movement) -> Option<Diagnostic> {
     } else {
         format!("{wanted} from {circuit} was recovered into a cylinder of {held}")
     };
-    let span = entry.note.refrigerant.as_ref().map_or(entry.from.span, |noted| noted.span);
+    let span = entry
+        .note
+        .refrigerant
+        .as_ref()
+        .map_or(entry.from.span, |noted| noted.span);
     Some(
         Diagnostic::caution(CAUTION.name, id.span, what)
             .here(format!("cylinder `{}`", id.value))

@@ -45,7 +45,7 @@ impl LoadFault {
     pub fn message(&self) -> String {
         match self {
             LoadFault::NoBook(path) => format!(
-                "error: {} is not in a book\n  = why: a book is a folder with a file rimebook.toml; none was found there or in any folder above\n  = help: give the path of a book, or make rimebook.toml in its root folder\n",
+                "error: `{}` does not lie in a book\n  = why: a book is a folder with a file rimebook.toml; none was found there or in any folder above\n  = help: give the path of a book, or make rimebook.toml in its root folder\n",
                 path.display()
             ),
             LoadFault::Disk(path, error) => format!("error: {}: {error}\n", path.display()),

@@ -438,7 +438,8 @@ pub(super) fn circuit_of(
         return None;
     }
     if complete {
-        let mut registry = Registry::new("circuit", Span::file_start(system.file), true);
+        let home = system.circuits.first().map_or(table, |first| first.span);
+        let mut registry = Registry::new("circuit", home, true);
         for circuit in &system.circuits {
             if let Some(known) = &circuit.id {
                 registry.add(

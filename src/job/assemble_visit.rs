@@ -771,6 +771,7 @@ impl VisitAssembler<'_> {
         let wrong = |what: String, here: &str, cure: &str| {
             Diagnostic::error("photograph-unusable", noted.span, what)
                 .here(here)
+                .why("the report shows every picture that a finding names")
                 .cure(cure)
         };
         let Some(fact) = self.folder.files.get(path) else {
@@ -786,7 +787,8 @@ impl VisitAssembler<'_> {
                 noted.span,
                 format!("there is no photograph `{}`", noted.value),
             )
-            .here("not in the visit folder");
+            .here("not in the visit folder")
+            .why("the report shows every picture that a finding names");
             self.diagnostics
                 .push(match crate::text::nearest(&noted.value, &there) {
                     Some(near) => {

@@ -1,6 +1,6 @@
 //! Things with the writer's own names, and what is told when a name is not among them.
 
-use crate::text::{Diagnostic, Diagnostics, Noted, Span, nearest, or_list};
+use crate::text::{Diagnostic, Diagnostics, Noted, Span, nearest, quoted_or};
 use crate::vocabulary::Identifier;
 use std::collections::BTreeMap;
 
@@ -38,7 +38,7 @@ impl<T> Registry<T> {
                 Diagnostic::error(
                     "name-taken",
                     id.span,
-                    format!("there is already a {} `{}`", self.what, id.value),
+                    format!("the {} `{}` is registered twice", self.what, id.value),
                 )
                 .here("the second one")
                 .also(*first, "the first one")
@@ -103,20 +103,21 @@ impl<T> Registry<T> {
             home,
             match near {
                 Some(_) => format!("the nearest {}", self.what),
-                None => format!("a {} is registered here", self.what),
+                None => "not among those registered here".to_owned(),
             },
         );
+        let register = match self.what {
+            "section" => format!("add it to `sections` of the circuit: `{{ id = \"{id}\" }}`", id = id.value),
+            what => format!("register it: `[[{what}]]` with `id = \"{}\"`", id.value),
+        };
         match near {
             Some(near) => {
                 diagnostic.patch(format!("did you mean `{near}`?"), bare(id), near.to_owned())
             }
-            None if known.is_empty() => {
-                diagnostic.cure(format!("register the {} first", self.what))
-            }
-            None if known.len() <= 12 => {
-                diagnostic.cure(format!("registered are {}", or_list(&known)))
-            }
-            None => diagnostic.cure(format!("register the {}, or correct its name", self.what)),
+            None if known.is_empty() || known.len() > 12 => diagnostic.cure(register),
+            None => diagnostic
+                .cure(format!("known here: {}", quoted_or(&known)))
+                .cure(format!("or {register}")),
         }
     }
 }

@@ -274,15 +274,15 @@ pub(super) fn size(piece: Piece<'_>, diagnostics: &mut Diagnostics) -> Option<Si
             )
             .here("measured, or estimated?")
             .why("only measured sizes may be set against the loss")
+            .cure("if it was measured, say with what: `…, measured by electronic ld-2 at 11 bar g`")
             .patch(
-                "say so",
+                "if it was estimated",
                 piece.span,
                 format!(
                     "{}, estimated",
                     piece.text.split(',').next().unwrap_or("").trim()
                 ),
-            )
-            .cure("or write `…, measured by electronic ld-2 at 11 bar g`"),
+            ),
         );
         return None;
     }

@@ -2,7 +2,7 @@
 
 use crate::notes::table_reader::found;
 use crate::quantity::{Kind, Measured, Quantity, Refusal};
-use crate::text::{Diagnostic, Diagnostics, FileId, Noted, Source, Span, nearest, or_list};
+use crate::text::{Diagnostic, Diagnostics, FileId, Noted, Source, Span, nearest, quoted_or};
 use crate::vocabulary::{
     Amount, DateOrMonth, DateOrTime, Designation, Form, Identifier, LocalTime, Word,
 };
@@ -208,7 +208,7 @@ pub(super) fn word_unknown(
         format!("`{text}` is not one of the words for `{key}`"),
     )
     .here("not a word of this list");
-    let list = format!("the words are {}", or_list(words));
+    let list = format!("the words are {}", quoted_or(words));
     match nearest(text, words) {
         Some(near) => {
             let to = if quoted {
@@ -243,18 +243,20 @@ impl FromNote for Amount {
             return None;
         };
         let text = quantity_text(value, reading, kinds, d)?;
-        let mut first = None;
+        let mut refusals = Vec::new();
         for kind in kinds {
             match crate::quantity::read(*kind, text) {
                 Ok(amount) => return Some(amount),
-                Err(refusal) => {
-                    first.get_or_insert(refusal);
-                }
+                Err(refusal) => refusals.push(refusal),
             }
         }
-        if let Some(refusal) = first {
-            d.push(refused(value, reading, text, refusal));
+        let cured = refusals.iter().position(|refusal| !refusal.cures.is_empty());
+        let mut refusal = refusals.into_iter().nth(cured.unwrap_or(0))?;
+        if text.trim().parse::<f64>().is_ok() {
+            refusal.why = Some("its unit says what is measured".to_owned());
+            refusal.cures.clear();
         }
+        d.push(refused(value, reading, text, refusal));
         None
     }
 }

@@ -92,7 +92,7 @@ struct LogReader<'l> {
 
 impl LogReader<'_> {
     fn read(&mut self, columns: &Columns<'_>) -> Option<Log> {
-        let header_line = self.source.line(1);
+        let header_line = self.header_line();
         let header = &self.source.text[header_line.clone()];
         let delimiter = match (
             header.contains('\t'),
@@ -148,13 +148,27 @@ impl LogReader<'_> {
             self.fault(
                 Diagnostic::error(
                     "log-too-short",
-                    Span::file_start(self.file),
+                    log.span.unwrap_or(Span::file_start(self.file)),
                     "this log has fewer than two rows",
                 )
-                .why("a change needs two readings"),
+                .here("the head of the log")
+                .why("a change needs two readings")
+                .cure("export the whole test from the gauge or logger"),
             );
         }
         Some(log)
+    }
+
+    /// The first line that is neither blank nor a remark.
+    fn header_line(&self) -> Range<usize> {
+        let lines = self.source.text.lines().count();
+        (1..=lines)
+            .map(|line| self.source.line(line))
+            .find(|range| {
+                let text = self.source.text[range.clone()].trim_start();
+                !text.is_empty() && !text.starts_with('#')
+            })
+            .unwrap_or(0..0)
     }
 
     fn rows(
@@ -247,6 +261,10 @@ impl LogReader<'_> {
         let text = record.get(index).unwrap_or("");
         let number = text.parse::<f64>().ok().filter(|n| n.is_finite());
         if number.is_none() {
+            if text.is_empty() {
+                self.row_fault(line, "a value is missing in this row", "nothing in one column");
+                return None;
+            }
             let here = if text.contains(',') {
                 "a comma could be a decimal or a thousand; export with a decimal point"
             } else {
@@ -326,7 +344,8 @@ impl LogReader<'_> {
         self.fault(
             Diagnostic::error("log-row", span, what)
                 .here(here)
-                .why("a test is not worked out from part of its log"),
+                .why("a test is not worked out from part of its log")
+                .cure("correct the row, or begin it with # to leave it out"),
         );
     }
 

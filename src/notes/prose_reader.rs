@@ -39,6 +39,8 @@ pub(super) struct ProseReader<'e, 'd> {
     next: usize,
     pub pictures: Vec<Picture>,
     diagnostics: &'d mut Diagnostics,
+    /// An opening tag was told: the one that closes it needs no second word.
+    html_told: bool,
 }
 
 impl<'e, 'd> ProseReader<'e, 'd> {
@@ -49,6 +51,7 @@ impl<'e, 'd> ProseReader<'e, 'd> {
             next: 0,
             pictures: Vec::new(),
             diagnostics,
+            html_told: false,
         }
     }
 
@@ -267,9 +270,10 @@ impl<'e, 'd> ProseReader<'e, 'd> {
     }
 
     fn html(&mut self, text: &str, range: &Range<usize>) {
-        if is_comment(text) {
+        if is_comment(text) || (self.html_told && text.trim().starts_with("</")) {
             return;
         }
+        self.html_told = true;
         self.diagnostics.push(
             Diagnostic::error(
                 "html-in-prose",

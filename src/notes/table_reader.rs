@@ -205,7 +205,7 @@ impl<'t> TableReader<'t> {
         file.asked.insert((self.table.name, name));
         self.read.insert(name);
         let Some((key, value)) = self.tree.get_key_value(name) else {
-            if file.text.bad_keys.contains(name) {
+            if file.text.may_hold(file.source, self.span, name) {
                 self.sound = false;
             } else if required {
                 self.sound = false;
@@ -213,9 +213,8 @@ impl<'t> TableReader<'t> {
             }
             return None;
         };
-        let is_table = matches!(value.get_ref(), DeValue::Table(_) | DeValue::Array(_));
         let bad = file.text.is_bad(file.source, &key.span())
-            || (!is_table && file.text.is_bad(file.source, &value.span()));
+            || (!holds_tables(value.get_ref()) && file.text.is_bad(file.source, &value.span()));
         if bad {
             self.sound = false;
             return None;
@@ -283,6 +282,17 @@ impl<'t> TableReader<'t> {
             sound: self.sound,
             complete: self.complete && !input.text.lost_tables,
         }
+    }
+}
+
+/// Whether a value is a table or a list with tables in it: what is wrong in them is their own.
+fn holds_tables(value: &DeValue<'_>) -> bool {
+    match value {
+        DeValue::Table(_) => true,
+        DeValue::Array(items) => items
+            .iter()
+            .any(|item| matches!(item.get_ref(), DeValue::Table(_))),
+        _ => false,
     }
 }
 

@@ -6,23 +6,40 @@ use std::ops::Range;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
-/// The tree of a file, and the lines that could not be read.
+/// The tree of a file, and what of it could not be read.
 pub(super) struct TomlText<'s> {
     pub tree: Spanned<DeTable<'s>>,
-    /// Lines (from 1) with a syntax error: what stands there is never used.
-    pub bad_lines: BTreeSet<usize>,
-    /// Keys that stand on those lines.
-    pub bad_keys: BTreeSet<String>,
-    /// Whether a header or a bracket is among them, so that whole tables may be lost.
+    /// Lines (from 1) that could not be parted into keys and values: nothing on them is used.
+    bad_lines: BTreeSet<usize>,
+    /// Bytes of single values that cannot be, such as `07`: they are never used.
+    bad_values: Vec<Range<usize>>,
+    /// Whether a header or a bracket is among the bad lines, so that whole tables may be lost.
     pub lost_tables: bool,
 }
 
 impl TomlText<'_> {
-    /// Whether any of these bytes stand on a bad line.
+    /// Whether any of these bytes could not be read.
     pub fn is_bad(&self, source: &Source, range: &Range<usize>) -> bool {
         let first = source.position(range.start as u32).0;
         let last = source.position(range.end as u32).0;
-        self.bad_lines.range(first..=last).next().is_some()
+        let overlaps = |bad: &Range<usize>| bad.start < range.end && range.start < bad.end;
+        self.bad_lines.range(first..=last).next().is_some() || self.bad_values.iter().any(overlaps)
+    }
+
+    /// Whether a key that is not in a table may be on a line of it that could not be read.
+    pub fn may_hold(&self, source: &Source, table: Span, key: &str) -> bool {
+        let first = source.position(table.start).0;
+        let last = source.position(table.end).0;
+        if self.bad_lines.range(first..=last).next().is_some() {
+            return true;
+        }
+        let text = |line: usize| source.text[source.line(line)].trim_start();
+        let lines = source.text.lines().count();
+        (first..=lines)
+            .filter(|line| *line > last || table.end == 0)
+            .take_while(|line| !text(*line).starts_with('['))
+            .filter(|line| self.bad_lines.contains(line))
+            .any(|line| key_of_line(text(line)).is_some_and(|known| known == key))
     }
 }
 
@@ -40,16 +57,24 @@ pub(super) fn parse<'s>(
     errors.sort_by_key(|(range, message)| (range.start, message.clone()));
     let mut bad_lines = BTreeSet::new();
     errors = without_cascades(errors, tree.get_ref(), source, &mut bad_lines);
-    for (range, message) in errors {
-        let line = source.position(range.start as u32).0;
-        if bad_lines.insert(line) || message.starts_with("unclosed") {
-            diagnostics.push(explain(file, source, tree.get_ref(), &range, &message));
+    let line_of = |range: &Range<usize>| source.position(range.start as u32).0;
+    let (of_values, of_lines): (Vec<_>, Vec<_>) = errors
+        .into_iter()
+        .partition(|(range, message)| wrong_value(tree.get_ref(), range, message).is_some());
+    for (range, message) in &of_lines {
+        if bad_lines.insert(line_of(range)) || message.starts_with("unclosed") {
+            diagnostics.push(explain(file, source, tree.get_ref(), range, message));
         }
     }
-    let bad_keys = bad_lines
-        .iter()
-        .filter_map(|line| key_of_line(&source.text[source.line(*line)]))
-        .collect();
+    let mut bad_values = Vec::new();
+    for (range, message) in &of_values {
+        let value = wrong_value(tree.get_ref(), range, message)
+            .filter(|value| !bad_lines.contains(&line_of(range)) && !bad_values.contains(value));
+        if let Some(value) = value {
+            diagnostics.push(explain(file, source, tree.get_ref(), range, message));
+            bad_values.push(value);
+        }
+    }
     let lost_tables = bad_lines.iter().any(|line| {
         let text = source.text[source.line(*line)].trim_start();
         text.starts_with(['[', '{', ']', '}'])
@@ -57,8 +82,33 @@ pub(super) fn parse<'s>(
     TomlText {
         tree,
         bad_lines,
-        bad_keys,
+        bad_values,
         lost_tables,
+    }
+}
+
+/// The bytes of the one value that an error is about, where the rest of its line was read.
+fn wrong_value(table: &DeTable<'_>, range: &Range<usize>, message: &str) -> Option<Range<usize>> {
+    let of_value = [
+        "must be quoted",
+        "leading zero",
+        "invalid date",
+        "invalid time",
+    ];
+    of_value
+        .iter()
+        .any(|part| message.contains(part))
+        .then(|| table.iter().find_map(|(_, value)| plain_at(value, range)))
+        .flatten()
+}
+
+/// The plain value, not empty, whose bytes hold a range.
+fn plain_at(value: &Spanned<DeValue<'_>>, range: &Range<usize>) -> Option<Range<usize>> {
+    match value.get_ref() {
+        DeValue::Table(table) => table.iter().find_map(|(_, inner)| plain_at(inner, range)),
+        DeValue::Array(items) => items.iter().find_map(|item| plain_at(item, range)),
+        _ => Some(value.span())
+            .filter(|span| span.start <= range.start && range.end <= span.end && !span.is_empty()),
     }
 }
 
@@ -131,8 +181,10 @@ fn explain(
     let (line, _) = source.position(range.start as u32);
     let line_range = source.line(line);
     let text = &source.text[line_range.clone()];
-    let value =
-        value_on(text).map(|part| line_range.start + part.start..line_range.start + part.end);
+    let value = wrong_value(tree, range, message).or_else(|| {
+        let at = range.start.saturating_sub(line_range.start);
+        value_on(text, at).map(|part| line_range.start + part.start..line_range.start + part.end)
+    });
     let at = |range: Range<usize>| Span::new(file, range);
     if let Some(value) = value {
         let raw = &source.text[value.clone()];
@@ -142,11 +194,18 @@ fn explain(
                 .here("these marks are for print, not for notes")
                 .patch("use straight quotation marks", span, straight(raw));
         }
-        if let Some((whole, part)) = raw.split_once(',')
-            && is_digits(whole.trim_start_matches(['-', '+']))
-            && is_digits(part)
-        {
-            let number = format!("{whole}.{part}");
+        if let Some(pointed) = decimal_point(raw) {
+            let number = pointed.split_whitespace().count() == 1;
+            let to = if number {
+                format!("\"{pointed} …\"")
+            } else {
+                format!("\"{pointed}\"")
+            };
+            let words = if number {
+                "write the decimal with a point and the unit after it, in quotation marks"
+            } else {
+                "write the decimal with a point, in quotation marks"
+            };
             return Diagnostic::error(
                 "decimal-comma",
                 span,
@@ -154,11 +213,7 @@ fn explain(
             )
             .here("a comma could be a decimal or a thousand")
             .why("a number is never guessed")
-            .patch(
-                "write the decimal with a point; a quantity also needs its unit, in quotation marks",
-                span,
-                number,
-            );
+            .patch(words, span, to);
         }
         if message.contains("leading zero") {
             let plain = raw.trim_start_matches('0');
@@ -279,20 +334,29 @@ fn collect_keys(table: &DeTable<'_>, key: &str, found: &mut Vec<Range<usize>>) {
     }
 }
 
-/// The bytes of the value on a `key = value` line, a comment left out.
-fn value_on(line: &str) -> Option<Range<usize>> {
-    let equals = line.find('=')?;
+/// The bytes of the value on a `key = value` line, a comment left out; within an inline table, of
+/// the value that a place is in.
+fn value_on(line: &str, at: usize) -> Option<Range<usize>> {
+    let braces = line.find('{').filter(|brace| *brace < at);
+    let before = line.get(..at.min(line.len()))?;
+    let equals = match braces {
+        Some(_) => before.rfind('=')?,
+        None => line.find('=')?,
+    };
     let rest = &line[equals + 1..];
     let mut quoted = false;
     let mut end = rest.len();
     for (index, c) in rest.char_indices() {
-        match c {
-            '"' => quoted = !quoted,
-            '#' if !quoted => {
-                end = index;
-                break;
-            }
-            _ => {}
+        let ends = match c {
+            '#' => true,
+            '}' => braces.is_some(),
+            ',' => braces.is_some() && !rest[index + 1..].starts_with(|c: char| c.is_ascii_digit()),
+            _ => false,
+        };
+        quoted ^= c == '"';
+        if ends && !quoted {
+            end = index;
+            break;
         }
     }
     let value = &rest[..end];
@@ -308,6 +372,14 @@ fn straight(raw: &str) -> String {
 
 fn is_digits(text: &str) -> bool {
     !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_digit())
+}
+
+/// `12,5` or `12,5 kg` with a point for the comma.
+fn decimal_point(raw: &str) -> Option<String> {
+    let (whole, rest) = raw.split_once(',')?;
+    let part = rest.split_whitespace().next()?;
+    let plain = is_digits(whole.trim_start_matches(['-', '+'])) && is_digits(part);
+    plain.then(|| format!("{whole}.{rest}"))
 }
 
 /// The readings of `12/03/2026` or `12.03.2026` as year-month-day.

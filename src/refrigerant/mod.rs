@@ -14,8 +14,10 @@ mod nitrogen;
 )]
 mod refrigerant;
 mod safety_class;
+mod saturation;
 mod source;
 mod substance;
+mod water;
 
 pub use catalogue::{all, find, nearest};
 pub use gwp::{Gwp, GwpSet, GwpTerm, co2e_kg, mixture_gwp};
@@ -24,3 +26,4 @@ pub use refrigerant::{Component, Refrigerant};
 pub use safety_class::SafetyClass;
 pub use source::{Mark, Source, Sourced};
 pub use substance::{EuAnnex, Family, OzoneClass, Substance};
+pub use water::water_vapour_pressure_pa;

@@ -1,6 +1,9 @@
 //! The report: figures as plain data, photographs, and the typesetter that makes the PDF of them.
 
+pub mod chart;
+pub mod compose;
 pub mod data;
+pub mod printed;
 pub mod visit_figures;
 
 #[cfg(feature = "pdf")]

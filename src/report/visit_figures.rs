@@ -1,9 +1,9 @@
 //! Every figure of a visit, in the order of the report.
 
-use crate::job::{Book, Site, System, Visit};
+use crate::job::{Site, System, Visit};
 use crate::refrigerant::GwpSet;
 use crate::ruleset::{Coverage, Plant, RuleSet, coverage};
-use crate::text::{Noted, Sources, Span};
+use crate::text::{Noted, Sources};
 use crate::vocabulary::site_file::LeakRateMethodWord;
 use crate::vocabulary::visit_file::Purpose;
 use crate::working::account::{Account, account};
@@ -12,7 +12,8 @@ use crate::working::leak_rate::{LeakRateMethod, Window};
 use crate::working::outcome::{Outcome, outcome};
 use crate::working::pressure_test::{Hold, hold};
 use crate::working::vacuum_test::{Rise, rise};
-use crate::working::{Figure, Origin, Value};
+use crate::working::{Figure, Origin};
+use jiff::civil::Date;
 
 /// What is known of one circuit at a visit.
 #[derive(Debug)]
@@ -97,18 +98,19 @@ impl VisitFigures {
     }
 }
 
-/// Rule sets in force at a site.
-pub fn rules_of(site: &Site) -> Vec<&'static RuleSet> {
+/// Rule sets in force at a site on a day.
+pub fn rules_of(site: &Site, day: Date) -> Vec<&'static RuleSet> {
     site.note
         .iter()
         .flat_map(|note| &note.rules)
         .filter_map(|word| RuleSet::of(word.value))
+        .filter(|rules| rules.holds_on(day))
         .collect()
 }
 
 /// The GWP set that a site's reports use: that of its first rule set, else AR6.
-pub fn gwp_set_of(site: &Site) -> GwpSet {
-    rules_of(site)
+pub fn gwp_set_of(site: &Site, day: Date) -> GwpSet {
+    rules_of(site, day)
         .first()
         .map_or(GwpSet::Ar6, |rules| rules.gwp)
 }
@@ -142,7 +144,7 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         return figures;
     };
     let full_kg = full.value.value.si();
-    for rules in rules_of(site) {
+    for rules in rules_of(site, visit.last_day()) {
         figures
             .coverage
             .push((rules, coverage(rules, refrigerant, full_kg, plant)));
@@ -151,7 +153,7 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         .coverage
         .iter()
         .find(|(_, coverage)| coverage.covered)
-        .map_or_else(|| gwp_set_of(site), |(rules, _)| rules.gwp);
+        .map_or_else(|| gwp_set_of(site, visit.last_day()), |(rules, _)| rules.gwp);
     figures.charge_co2e = co2_equivalent(
         (full_kg, full.value.uncertainty, Origin::Note(full.span)),
         refrigerant,
@@ -164,7 +166,7 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
     };
     figures.lost_co2e = co2_equivalent(
         (
-            addition.kg,
+            addition.leaked_kg,
             addition.uncertainty_kg,
             Origin::Notes(addition.spans.clone()),
         ),
@@ -262,14 +264,4 @@ pub fn figures_json(figures: &VisitFigures, site: &Site, sources: &Sources) -> s
             })
         })
         .collect()
-}
-
-/// Where a visit is noted.
-pub fn visit_span(visit: &Visit, book: &Book) -> Span {
-    Span::file_start(visit.files.first().copied().unwrap_or(book.file))
-}
-
-/// Whether a value is worth a line.
-pub fn is_number(value: &Value) -> bool {
-    value.number().is_finite()
 }

@@ -4,7 +4,7 @@ use crate::refrigerant::GwpSet;
 use crate::vocabulary::site_file::RuleSetWord;
 use crate::vocabulary::system_file::Category;
 use crate::working::leak_rate::FirstCalculation;
-use jiff::civil::date;
+use jiff::civil::{Date, date};
 
 /// A rule set.
 #[derive(Debug)]
@@ -19,6 +19,8 @@ pub struct RuleSet {
     pub asks_leak_rate: bool,
     /// What it says about its first calculation.
     pub first_calculation: Option<FirstCalculation>,
+    /// Day from which it holds; none where it held before any book.
+    pub in_force_from: Option<Date>,
     /// Where it was read and when.
     pub read: &'static str,
     /// Whether what is printed of it was only remembered in part.
@@ -33,6 +35,7 @@ pub static RULE_SETS: [RuleSet; 4] = [
         gwp: GwpSet::Eu2024,
         asks_leak_rate: false,
         first_calculation: None,
+        in_force_from: Some(date(2024, 3, 11)),
         read: "Official Journal text, stored copy read 2026-11-25",
         verify: false,
     },
@@ -42,6 +45,7 @@ pub static RULE_SETS: [RuleSet; 4] = [
         gwp: GwpSet::Ar4,
         asks_leak_rate: true,
         first_calculation: None,
+        in_force_from: None,
         read: "82.152 and 82.157, stored copy read 2026-11-25",
         verify: false,
     },
@@ -54,6 +58,7 @@ pub static RULE_SETS: [RuleSet; 4] = [
             from: date(2026, 1, 1),
             source: "40 CFR 84.106(b)",
         }),
+        in_force_from: Some(date(2026, 1, 1)),
         read: "84.106 and 84.64, stored copy read 2026-11-25; 84.102 from memory",
         verify: false,
     },
@@ -63,12 +68,18 @@ pub static RULE_SETS: [RuleSet; 4] = [
         gwp: GwpSet::Eu2014,
         asks_leak_rate: false,
         first_calculation: None,
+        in_force_from: None,
         read: "seen second-hand; from memory in part",
         verify: true,
     },
 ];
 
 impl RuleSet {
+    /// Whether it holds on a day.
+    pub fn holds_on(&self, day: Date) -> bool {
+        self.in_force_from.is_none_or(|from| from <= day)
+    }
+
     /// The rule set of a word.
     pub fn of(word: RuleSetWord) -> Option<&'static RuleSet> {
         RULE_SETS.iter().find(|rules| rules.word == word)

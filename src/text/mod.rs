@@ -8,7 +8,7 @@ mod render;
 mod source;
 
 pub use diagnostic::{Cure, Diagnostic, Diagnostics, Label, Severity};
-pub use nearest::{nearest, or_list};
+pub use nearest::{nearest, or_list, quoted_or};
 pub use noted::Noted;
 pub use render::{Look, render, summary, to_json};
 pub use source::{FileId, Source, Sources, Span};

@@ -26,6 +26,12 @@ pub fn or_list<S: AsRef<str>>(names: &[S]) -> String {
     }
 }
 
+/// Joins names as `a, b or c`, each in backticks: for names that may hold blanks or commas.
+pub fn quoted_or(names: &[&str]) -> String {
+    let quoted: Vec<String> = names.iter().map(|name| format!("`{name}`")).collect();
+    or_list(&quoted)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

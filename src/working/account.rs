@@ -12,8 +12,8 @@ use crate::working::working::{Figure, Method, Origin, Value, Working};
 pub static NET: Method = Method {
     id: "net-addition",
     name: "Net addition of a job",
-    formula: "net = sum charged − sum recovered − sum let out on purpose",
-    mathematics: "m_\"net\" = sum m_\"charged\" - sum m_\"recovered\" - sum m_\"let out\"",
+    formula: "net = sum charged − sum recovered − sum lost in service, purged or vented",
+    mathematics: "m_\"net\" = sum m_\"charged\" - sum m_\"recovered\" - sum m_\"other\"",
     source: "common practice: what was recovered and charged back is not a loss",
 };
 
@@ -65,8 +65,10 @@ impl Entry {
 pub struct Addition {
     /// When the last of it was charged.
     pub at: Noted<Moment>,
-    /// How much, kg.
+    /// How much, net of what was recovered, kg.
     pub kg: f64,
+    /// How much of it had leaked: what was lost in service, vented or purged is no leak, kg.
+    pub leaked_kg: f64,
     /// Half width of its uncertainty, kg.
     pub uncertainty_kg: Option<f64>,
     /// Where it stands.
@@ -215,14 +217,14 @@ fn additions(entries: &[Entry]) -> Vec<Addition> {
         let Some(last) = counted.iter().rfind(|e| e.kind == MovementKind::Charged) else {
             continue;
         };
-        let kg = net - let_out;
-        if kg <= 1e-9 {
+        if net <= 1e-9 {
             continue;
         }
         let halves: Option<Vec<f64>> = counted.iter().map(|e| e.uncertainty_kg).collect();
         additions.push(Addition {
             at: last.at,
-            kg,
+            kg: net,
+            leaked_kg: (net - let_out).max(0.0),
             uncertainty_kg: halves.map(|h| h.iter().map(|u| u * u).sum::<f64>().sqrt()),
             spans: counted.iter().flat_map(|e| e.spans.clone()).collect(),
             visit,
@@ -265,7 +267,7 @@ impl Account {
             let symbol = match entry.kind {
                 MovementKind::Charged => "m_charged",
                 MovementKind::Recovered => "m_recovered",
-                _ => "m_let out",
+                _ => "m_other",
             };
             let kg = working.input(
                 symbol,

@@ -2,7 +2,7 @@
 
 use crate::job::Moment;
 use crate::quantity::{Flavour, Mass, Measured};
-use crate::text::{Noted, Span};
+use crate::text::Noted;
 use crate::working::account::{Account, Addition};
 use crate::working::working::{Figure, Method, Origin, Value, Working};
 use jiff::civil::Date;
@@ -29,8 +29,8 @@ pub static ROLLING: Method = Method {
 pub static PLAIN: Method = Method {
     id: "loss-per-year",
     name: "Loss per year in percent of the full charge",
-    formula: "rate = 100 % × (added ÷ full charge) × 365 ÷ days",
-    mathematics: "r = 100 % dot (m_\"added\" / m_\"full\") dot (365 / d)",
+    formula: "rate = 100 % × (lost ÷ full charge) × 365 ÷ days",
+    mathematics: "r = 100 % dot (m_\"lost\" / m_\"full\") dot (365 / d)",
     source: "common practice; days counted from the last addition, a year of 365 days",
 };
 
@@ -92,11 +92,34 @@ impl Window<'_> {
         }
     }
 
+    /// The additions that belong to one loss: this one, and those before it that did not fill the
+    /// circuit ("multiple additions related to same leak", 40 CFR 82.152) or were made the same day.
+    fn group(&self) -> &[Addition] {
+        let additions = &self.account.additions;
+        let last = additions
+            .iter()
+            .position(|known| known.at.value == self.addition.at.value)
+            .unwrap_or(0);
+        let mut first = last;
+        while first > 0 {
+            let before = &additions[first - 1];
+            let same_day = before.at.value.date() == additions[first].at.value.date();
+            let partial = before.visit.is_some() && !before.to_full;
+            if !(same_day || partial) {
+                break;
+            }
+            first -= 1;
+        }
+        additions.get(first..=last).unwrap_or(&[])
+    }
+
     fn previous(&self) -> Option<&Addition> {
+        let group = self.group();
+        let first = group.first()?.at.value;
         self.account
             .additions
             .iter()
-            .rfind(|earlier| earlier.at.value.date() < self.addition.at.value.date())
+            .rfind(|earlier| earlier.at.value < first)
     }
 
     /// The first calculation after the rule's day has no addition between that day and this one.
@@ -188,28 +211,42 @@ impl Window<'_> {
     /// Plain loss per year since the last addition.
     pub fn plain(&self, id: &str, title: &str) -> Option<Figure> {
         let mut working = Working::of(&PLAIN, id, title);
-        let added = self.added(&mut working);
+        let added: f64 = self
+            .group()
+            .iter()
+            .map(|addition| mass(addition, "m_lost", addition.leaked_kg, &mut working))
+            .sum();
         let full = working.take("m_full", self.full);
         let days = self.days(&mut working)?;
         let rate = plain(added, full, days)?;
         if !self.addition.to_full {
-            working.note("The circuit was not charged to full, so that more may have been lost than was added.");
+            working.note("The circuit was not charged to full, so that more may have been lost.");
+        }
+        if self.previous().is_some_and(|previous| !previous.to_full) {
+            working.note("It is not known whether the circuit was full after the addition before.");
         }
         working.note(format!("Loss over {days} days, scaled to 365."));
         Some(working.finish(Value::Percent(rate, 1)))
     }
 
     fn added(&self, working: &mut Working) -> f64 {
-        addition_kg(self.addition, working)
+        self.group()
+            .iter()
+            .map(|addition| addition_kg(addition, working))
+            .sum()
     }
 }
 
 fn addition_kg(addition: &Addition, working: &mut Working) -> f64 {
+    mass(addition, "m_added", addition.kg, working)
+}
+
+fn mass(addition: &Addition, symbol: &'static str, kg: f64, working: &mut Working) -> f64 {
     working.input(
-        "m_added",
+        symbol,
         Value::Computed {
             flavour: Flavour::Mass,
-            si: addition.kg,
+            si: kg,
             uncertainty: addition.uncertainty_kg,
         },
         Origin::Notes(addition.spans.clone()),
@@ -219,9 +256,4 @@ fn addition_kg(addition: &Addition, working: &mut Working) -> f64 {
 /// Whole days between the dates of two moments.
 pub fn days_between(earlier: Moment, later: Moment) -> i64 {
     i64::from((later.date() - earlier.date()).get_days())
-}
-
-/// Where an addition stands.
-pub fn place(addition: &Addition) -> Span {
-    addition.at.span
 }

@@ -171,14 +171,20 @@ fn kind(
     }
 }
 
-/// Whether a finding shows a leak: noted as one, with something positive seen or repaired.
+/// Whether a finding shows a leak at this visit: noted as one, and not merely looked at again.
 pub fn is_leak(finding: &Finding) -> bool {
     let note = &finding.note;
+    let closed = matches!(
+        note.state.map(|state| state.value),
+        Some(
+            FindingState::RepairedProved
+                | FindingState::RepairedNotProved
+                | FindingState::SuspectCleared
+        )
+    );
     note.kind
         .is_some_and(|kind| kind.value == FindingKind::Leak)
-        && (note.evidence.is_empty()
-            || note.evidence.iter().any(Look::positive)
-            || !note.repairs.is_empty())
+        && (note.evidence.iter().any(Look::positive) || !note.repairs.is_empty() || !closed)
 }
 
 /// Whether an outcome bears a technician's claim.
@@ -271,7 +277,7 @@ fn standing(
             });
             Standing::NotProved
         }
-        (_, true) => Standing::Proved,
+        (FindingState::RepairedProved, true) => Standing::Proved,
         _ => Standing::NotProved,
     }
 }

@@ -195,17 +195,33 @@ impl Origin {
     pub fn print(&self, sources: &Sources) -> String {
         match self {
             Origin::Note(span) => sources.place(*span),
-            Origin::Notes(spans) => spans
-                .iter()
-                .map(|span| sources.place(*span))
-                .collect::<Vec<_>>()
-                .join(", "),
+            Origin::Notes(spans) => places(spans, sources),
             Origin::Figure(id) => id.clone(),
             Origin::Table(source) => source.clone(),
             Origin::Constant(source) => (*source).to_owned(),
             Origin::Assumed(reason) => format!("assumed: {reason}"),
         }
     }
+}
+
+/// Places in the notes, the file named once for its lines: `refrigerant.toml:9, 10, 20`.
+fn places(spans: &[Span], sources: &Sources) -> String {
+    let mut out = String::new();
+    let mut last = None;
+    for span in spans {
+        let place = sources.place(*span);
+        let (file, line) = place.rsplit_once(':').unwrap_or((&place, ""));
+        if last.as_deref() == Some(file) {
+            out.push_str(&format!(", {line}"));
+        } else {
+            if last.is_some() {
+                out.push_str(", ");
+            }
+            out.push_str(&place);
+            last = Some(file.to_owned());
+        }
+    }
+    out
 }
 
 impl Figure {

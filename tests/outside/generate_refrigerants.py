@@ -6,6 +6,7 @@ In: substances.csv and refrigerants.csv of the same folder, which are kept by ha
 saturation.csv there, and tests/points/*.csv. The same CoolProp gives the same files.
 """
 
+import itertools
 import math
 import random
 from pathlib import Path
@@ -29,17 +30,11 @@ FLUIDS = {
     "R-1234ze(E)": "R1234ze(E)", "R-1270": "Propylene", "R-1336mzz(E)": "R1336mzz(E)", "R-1336mzz(Z)": "R1336mzz(Z)",
     "R-C318": "RC318", "R-E170": "DimethylEther",
 }
-# The Handbook's figures where CoolProp holds no substance or no pair (ASHRAE Handbook Fundamentals 2021 (SI), chapter 29,
-# tables 1 and 2): bubble and dew point at 101 325 Pa in degrees Celsius.
-HANDBOOK_BOILING = {
-    "R-13B1": (-58.0, None),
-    "R-401A": (-34.4, -28.8), "R-401B": (-35.7, -30.8), "R-401C": (-30.5, -23.8), "R-402A": (-49.2, -47.0),
-    "R-402B": (-47.2, -44.9), "R-403A": (-44.0, -42.3), "R-403B": (-43.8, -42.3), "R-406A": (-32.7, -23.5),
-    "R-408A": (-45.5, -45.0), "R-409A": (-35.4, -27.5), "R-409B": (-36.5, -29.7), "R-412A": (-36.4, -28.8),
-    "R-413A": (-29.3, -27.6), "R-414A": (-34.0, -25.8), "R-414B": (-34.4, -26.1), "R-416A": (-23.4, -21.8),
-    "R-424A": (-39.1, -33.3), "R-426A": (-28.5, -26.7), "R-429A": (-26.0, -25.6), "R-435A": (-26.1, -25.9),
-    "R-437A": (-32.9, -29.2), "R-438A": (-43.0, -36.4), "R-446A": (-49.4, -44.0), "R-453A": (-42.2, -35.0),
-}
+# The Handbook's boiling points (bubble, dew in degrees Celsius): given where CoolProp holds no substance or no pair, and the
+# guard of the others. A mixture model that strays further from print than this is not used.
+FURTHEST_FROM_PRINT = 1.5
+
+
 ATMOSPHERE = 101325.0
 LOWEST_PRESSURE = 500.0
 LARGEST_STEP = 3.0
@@ -48,6 +43,11 @@ LARGEST_STEP = 3.0
 def rows(path):
     lines = path.read_text(encoding="utf-8").splitlines()
     return [line.split(";") for line in lines if line and not line.startswith("#")][1:]
+
+
+def handbook_boiling():
+    cell = lambda text: float(text) + 273.15 if text else None
+    return {row[0]: (cell(row[1]), cell(row[2])) for row in rows(POINTS / "handbook_boiling.csv")}
 
 
 def refrigerants():
@@ -69,7 +69,10 @@ class Fluid:
             self.state = CP.AbstractState("HEOS", "&".join(names))
             self.state.set_mass_fractions([fraction for _, fraction in parts])
             # With the phase envelope traced, the solver starts near the answer and reaches the critical region.
-            self.state.build_phase_envelope("")
+            try:
+                self.state.build_phase_envelope("")
+            except ValueError:
+                self.state = self.plain
         triple = max(CP.PropsSI("Ttriple", name) for name in names) if self.pure else 0.0
         self.critical = self.critical_point()
         self.lowest = max(triple, 173.15 if self.critical[0] > 320 else 123.15)
@@ -84,12 +87,19 @@ class Fluid:
         except ValueError:
             return self.plain.T_reducing(), None
 
-    def saturation(self, temperature):
-        """Gives bubble pressure, dew pressure (Pa), liquid density, vapour density (kg/m3) or raises ValueError."""
-        try:
-            return self.both_phases(self.state, temperature)
-        except ValueError:
-            return self.both_phases(self.plain, temperature)
+    def saturation(self, temperature, plausible=lambda found: True):
+        """Gives bubble pressure, dew pressure (Pa), liquid density, vapour density (kg/m3), or None.
+
+        The first plausible answer counts: near a difficult state one of the two solvers may fall into a false solution.
+        """
+        for state in (self.state, self.plain):
+            try:
+                found = self.both_phases(state, temperature)
+            except ValueError:
+                continue
+            if plausible(found):
+                return found
+        return None
 
     def both_phases(self, state, temperature):
         state.update(CP.QT_INPUTS, 0, temperature)
@@ -103,15 +113,23 @@ class Fluid:
             raise ValueError(f"no two phases at {temperature} K")
         return max(bubble, dew), dew, liquid, vapour
 
-    def near(self, temperature):
-        """Gives the nearest temperature at which CoolProp finds the two phases, and what it finds."""
+    def node(self, temperature, before):
+        """Gives the node nearest a temperature where CoolProp finds the two phases, or None; `before`: the nodes so far."""
+
+        def goes_on(place):
+            if len(before) < 2:
+                return lambda found: True
+            (t1, b1, d1, *_), (t2, b2, d2, *_) = before[-2:]
+            reach = (1 / place - 1 / t2) / (1 / t2 - 1 / t1)
+            expected = [math.log(new) + reach * math.log(new / old) for old, new in ((b1, b2), (d1, d2))]
+            return lambda found: all(abs(math.log(found[i]) - expected[i]) < 0.03 for i in (0, 1))
+
         for nudge in (0, 0.1, -0.1, 0.25, -0.25, 0.4, -0.4):
             # Two decimals are what the file holds: the other columns must belong to them.
-            here = round(temperature + nudge, 2)
-            try:
-                return here, self.saturation(here)
-            except ValueError:
-                continue
+            place = round(temperature + nudge, 2)
+            found = self.saturation(place, goes_on(place))
+            if found:
+                return (place, *found)
         return None
 
     def boiling(self, quality):
@@ -122,6 +140,10 @@ class Fluid:
             except ValueError:
                 continue
         return None
+
+    def strays_from(self, printed):
+        pairs = zip((self.boiling(0), self.boiling(1)), printed)
+        return any(here and there and abs(here - there) > FURTHEST_FROM_PRINT for here, there in pairs)
 
 
 def cubic(nodes, x):
@@ -134,11 +156,11 @@ def cubic(nodes, x):
 def table(fluid):
     """Gives the saturation nodes (temperature, bubble, dew, liquid, vapour), closer together towards the critical point."""
     found = []
-    temperature, top = fluid.lowest, 0.99 * fluid.critical[0]
+    temperature, top = fluid.lowest, (0.99 if fluid.critical[1] else 0.98) * fluid.critical[0]
     while True:
-        node = fluid.near(temperature)
-        if node and node[1][1] >= LOWEST_PRESSURE:
-            found.append((node[0], *node[1]))
+        node = fluid.node(temperature, found)
+        if node and node[2] >= LOWEST_PRESSURE:
+            found.append(node)
         if temperature >= top:
             break
         step = min(LARGEST_STEP, max(0.5, 0.08 * (fluid.critical[0] - temperature)))
@@ -187,7 +209,7 @@ MADE_BY = f"CoolProp {CoolProp.__version__} by tests/outside/generate_refrigeran
 
 def write_nitrogen():
     pressures = [0.5e5, 1e5, 2.5e5, *(bar * 1e5 for bar in range(5, 61, 5))]
-    temperatures = [233.15 + 10 * step for step in range(12)]
+    temperatures = [233.15 + 5 * step for step in range(23)]
     lines = ["temperature-k;" + ";".join(f"{pressure:.0f}" for pressure in pressures)]
     for temperature in temperatures:
         factors = (f"{nitrogen_z(pressure, temperature):.8f}" for pressure in pressures)
@@ -199,13 +221,19 @@ def write_nitrogen():
     )
 
 
-def point_line(designation, fluid):
+def nitrogen_lines(chance, number):
+    """Lines of random states of nitrogen in the range of the table, straight from CoolProp."""
+    for _ in range(number):
+        pressure, temperature = round(chance.uniform(0.5e5, 60e5), 1), round(chance.uniform(233.15, 343.15), 3)
+        yield f"{pressure:.1f};{temperature:.3f};{nitrogen_z(pressure, temperature):.9f}"
+
+
+def point_line(designation, fluid, printed):
     """A line of points.csv: normal boiling point and dew point, critical point."""
     cell = lambda value, form: "" if value is None else format(value, form)
     if fluid is None:
-        boiling = [None if celsius is None else celsius + 273.15 for celsius in HANDBOOK_BOILING.get(designation, (None, None))]
-        source = "handbook" if boiling[0] else ""
-        return f"{designation};{cell(boiling[0], '.2f')};{cell(boiling[1], '.2f')};{source};;;"
+        source = "handbook" if printed[0] else ""
+        return f"{designation};{cell(printed[0], '.2f')};{cell(printed[1], '.2f')};{source};;;"
     bubble, dew = fluid.boiling(0), fluid.boiling(1)
     temperature, pressure = fluid.critical
     known = pressure is not None
@@ -223,40 +251,50 @@ def table_lines(designation, fluid, nodes):
         yield f"{name};{temperature:.2f};{bubble:.7g};{dew};{liquid:.6g};{vapour:.6g}"
 
 
+def random_point(fluid, nodes, chance):
+    """Gives a random state inside the table, straight from CoolProp, or None where its solver finds none.
+
+    An answer more than 1 % off the table is a false solution of the solver, not an error of the table: it is not kept. What
+    the checks ask for is fifty times closer.
+    """
+    temperature = round(chance.uniform(nodes[0][0], nodes[-1][0]), 3)
+    start = min(max(sum(node[0] < temperature for node in nodes) - 2, 0), len(nodes) - 4)
+    around = nodes[start : start + 4]
+
+    def plausible(found):
+        expected = [cubic([(1 / n[0], math.log(n[column])) for n in around], 1 / temperature) for column in (1, 2)]
+        return all(abs(math.log(found[i]) - expected[i]) < 0.01 for i in (0, 1))
+
+    found = fluid.saturation(temperature, plausible)
+    return found and (temperature, *found)
+
+
 def random_lines(designation, fluid, nodes, number, chance):
-    """Lines of random points strictly inside the table, straight from CoolProp."""
-    given = 0
-    for _ in range(20 * number):
-        temperature = round(chance.uniform(nodes[0][0], nodes[-1][0]), 3)
-        try:
-            bubble, dew, liquid, vapour = fluid.saturation(temperature)
-        except ValueError:
-            continue
+    points = filter(None, (random_point(fluid, nodes, chance) for _ in range(20 * number)))
+    for temperature, bubble, dew, liquid, vapour in itertools.islice(points, number):
         yield f"{designation};{temperature:.3f};{bubble:.8g};{dew:.8g};{liquid:.7g};{vapour:.7g}"
-        given += 1
-        if given == number:
-            return
 
 
 def main():
     chance = random.Random(20261125)
     write_nitrogen()
-    nitrogen = ((chance.uniform(0.5e5, 60e5), chance.uniform(233.15, 343.15)) for _ in range(400))
-    write(
-        POINTS / "nitrogen.csv",
-        f"# Random points, {MADE_BY}.\npressure-pa;temperature-k;z\n",
-        [f"{p:.1f};{t:.3f};{nitrogen_z(round(p, 1), round(t, 3)):.9f}" for p, t in nitrogen],
-    )
+    write(POINTS / "nitrogen.csv", f"# Random points, {MADE_BY}.\npressure-pa;temperature-k;z\n", nitrogen_lines(chance, 400))
     points, saturation, checks = [], [], []
+    print_of = handbook_boiling()
     for designation, parts in refrigerants():
+        printed = print_of.get(designation, (None, None))
         try:
             fluid = Fluid(parts)
         except (KeyError, ValueError):
             print(f"{designation}: not in CoolProp")
-            points.append(point_line(designation, None))
+            points.append(point_line(designation, None, printed))
+            continue
+        if fluid.strays_from(printed):
+            print(f"{designation}: CoolProp's mixture strays from print, not used")
+            points.append(point_line(designation, None, printed))
             continue
         nodes = table(fluid)
-        points.append(point_line(designation, fluid))
+        points.append(point_line(designation, fluid, printed))
         saturation += table_lines(designation, fluid, nodes)
         checks += random_lines(designation, fluid, nodes, 12, chance)
         reach = nodes[-1][0] / fluid.critical[0]

@@ -1,0 +1,88 @@
+//! Refrigerant added for a loss that nobody looked for.
+
+use crate::caution::example::{TOP_UP, VISIT, readings};
+use crate::caution::gas_added::{added, open_leak};
+use crate::caution::scene::{gives_place, on_circuit, searched_circuit};
+use crate::caution::{Caution, Scene};
+use crate::text::Diagnostic;
+use crate::vocabulary::finding_field::FindingKind;
+
+pub(super) static CAUTION: Caution = Caution {
+    name: "gas-added-without-search",
+    summary: "refrigerant was added and the leak was not searched for",
+    finds: "Refrigerant that made up for a loss in a circuit that no direct method went over in this visit, and in which no leak was found. A first charge, a change of refrigerant, a recharge after a repair and a charge for the season are not additions.",
+    matters: "Refrigerant is not used up: what is missing has leaked, and what was added will follow. Where a rule covers the system, the addition starts the time allowed to find and repair the leak.",
+    put_right: "Come back and search the whole circuit by a direct method; work out the loss rate from this addition.",
+    source: "Regulation (EC) 1516/2007 Article 7 (recharge volume as a sign, to be followed by a direct method); 40 CFR 82.157(b); 40 CFR 84.106(b)",
+    example: &[VISIT, TOP_UP],
+    near_miss: &[
+        VISIT,
+        TOP_UP,
+        readings(
+            r#"[[detector-check]]
+instrument = "sniffer-1"
+at = 2026-11-03T08:50
+reference-leak = "5 g/yr R-134a"
+responded = true
+
+[[search]]
+method = "electronic"
+instrument = "sniffer-1"
+started = 2026-11-03T09:00
+ended = 2026-11-03T10:50
+pressure = "2.3 bar g"
+areas = ["cooler/*", "unit/*"]
+"#,
+        ),
+    ],
+    check,
+    limits_claim: true,
+    rests_on_absence: true,
+};
+
+fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
+    for circuit in 0..scene.system.circuits.len() {
+        let Some(movement) = added(scene, circuit, false) else {
+            continue;
+        };
+        if searched(scene, circuit) || open_leak(scene, circuit).is_some() {
+            continue;
+        }
+        found.push(
+            Diagnostic::caution(
+                CAUTION.name,
+                movement.amount.span(),
+                format!(
+                    "refrigerant was added to {} and the leak was not searched for",
+                    scene.system.circuit_name(circuit)
+                ),
+            )
+            .here("added here; no search by a direct method in this visit")
+            .why(CAUTION.matters)
+            .cure("come back and search the whole circuit; if it was searched, write it as [[search]]"),
+        );
+    }
+}
+
+fn searched(scene: &Scene<'_>, circuit: usize) -> bool {
+    let by_search = scene.visit.searches.iter().any(|search| {
+        let direct = search
+            .note
+            .method
+            .is_some_and(|method| gives_place(method.value));
+        direct && searched_circuit(search, circuit)
+    });
+    let by_look = scene.visit.findings.iter().any(|finding| {
+        let leak = finding
+            .note
+            .kind
+            .is_some_and(|kind| kind.value == FindingKind::Leak);
+        let direct = finding
+            .note
+            .evidence
+            .iter()
+            .any(|look| gives_place(look.method.value));
+        on_circuit(finding, circuit) && (leak || direct)
+    });
+    by_search || by_look
+}

@@ -1,0 +1,120 @@
+//! Cautions: dangerous, improper or weak things that were done or claimed, one file each.
+//!
+//! Input: a [`Scene`], one visit with what stands around it. Output: diagnostics of the grade
+//! caution. To add one: write its file, put it into [`ALL`]; the tests run its two examples.
+
+#[expect(
+    clippy::module_inception,
+    reason = "the file holds the one type the floor is named after"
+)]
+mod caution;
+mod detector_use;
+mod example;
+mod gas_added;
+mod look_result;
+mod repair_proof;
+mod scene;
+
+mod brazed_without_purge;
+mod bubbles_before_detector;
+mod certificate_expired;
+mod charged_without_evacuation;
+mod cylinder_above_its_most;
+mod cylinder_does_not_add_up;
+mod cylinder_past_retest;
+mod detector_not_proved;
+mod detector_not_rated_for_class;
+mod flame_near_flammable;
+mod gas_added_without_repair;
+mod gas_added_without_search;
+mod gauge_beyond_its_range;
+mod hold_at_moving_temperature;
+mod hydrogen_above_five_percent;
+mod instrument_check_overdue;
+mod leaking_again;
+mod low_pressure_search;
+mod no_bubbles_too_soon;
+mod oil_at_service_valve;
+mod oxygen_or_air_used;
+mod pressure_above_plate;
+mod pressure_test_as_leak_inspection;
+mod proof_before_repair;
+mod proof_coarser_than_leak;
+mod proved_by_looking;
+mod repaired_not_retested;
+mod rise_at_moving_temperature;
+mod search_stopped_at_first_leak;
+mod sensitivity_below_rule;
+mod sensor_disturbed;
+mod sign_without_direct_check;
+mod test_gas_with_refrigerant_inside;
+mod test_too_short;
+mod vented;
+mod volume_missing;
+mod wrong_cylinder;
+
+pub use caution::{Caution, Edit};
+pub use scene::Scene;
+
+use crate::text::Diagnostic;
+
+/// Every caution, by name.
+pub static ALL: &[&Caution] = &[
+    &brazed_without_purge::CAUTION,
+    &bubbles_before_detector::CAUTION,
+    &certificate_expired::CAUTION,
+    &charged_without_evacuation::CAUTION,
+    &cylinder_above_its_most::CAUTION,
+    &cylinder_does_not_add_up::CAUTION,
+    &cylinder_past_retest::CAUTION,
+    &detector_not_proved::CAUTION,
+    &detector_not_rated_for_class::CAUTION,
+    &flame_near_flammable::CAUTION,
+    &gas_added_without_repair::CAUTION,
+    &gas_added_without_search::CAUTION,
+    &gauge_beyond_its_range::CAUTION,
+    &hold_at_moving_temperature::CAUTION,
+    &hydrogen_above_five_percent::CAUTION,
+    &instrument_check_overdue::CAUTION,
+    &leaking_again::CAUTION,
+    &low_pressure_search::CAUTION,
+    &no_bubbles_too_soon::CAUTION,
+    &oil_at_service_valve::CAUTION,
+    &oxygen_or_air_used::CAUTION,
+    &pressure_above_plate::CAUTION,
+    &pressure_test_as_leak_inspection::CAUTION,
+    &proof_before_repair::CAUTION,
+    &proof_coarser_than_leak::CAUTION,
+    &proved_by_looking::CAUTION,
+    &repaired_not_retested::CAUTION,
+    &rise_at_moving_temperature::CAUTION,
+    &search_stopped_at_first_leak::CAUTION,
+    &sensitivity_below_rule::CAUTION,
+    &sensor_disturbed::CAUTION,
+    &sign_without_direct_check::CAUTION,
+    &test_gas_with_refrigerant_inside::CAUTION,
+    &test_too_short::CAUTION,
+    &vented::CAUTION,
+    &volume_missing::CAUTION,
+    &wrong_cylinder::CAUTION,
+];
+
+/// Everything to be looked at in one visit.
+///
+/// `sound` tells whether all notes that bear on the visit could be read. If not, cautions that rest
+/// on something not being written are left out: what is missing may stand in what was not read.
+pub fn check(scene: &Scene<'_>, sound: bool) -> Vec<Diagnostic> {
+    let mut found = Vec::new();
+    let asked = ALL
+        .iter()
+        .filter(|caution| sound || !caution.rests_on_absence);
+    for caution in asked {
+        (caution.check)(scene, &mut found);
+    }
+    found
+}
+
+/// The caution of a name.
+pub fn find(name: &str) -> Option<&'static Caution> {
+    ALL.iter().copied().find(|caution| caution.name == name)
+}

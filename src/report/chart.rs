@@ -1,0 +1,195 @@
+//! The course of a log as a chart: scaled points, ticks at round numbers, printed labels.
+
+use crate::quantity::{Flavour, UnitSystem, print_as, print_si};
+use crate::report::data::{Axis, Chart, Limit, Series, SeriesStroke, Tick};
+
+/// What is drawn.
+#[derive(Clone, Debug)]
+pub struct Course<'a> {
+    /// Seconds since the start.
+    pub time_s: &'a [f64],
+    /// The value, SI.
+    pub value_si: &'a [f64],
+    /// Its form.
+    pub flavour: Flavour,
+    /// Units of the site.
+    pub units: UnitSystem,
+    /// Name of the value.
+    pub name: &'a str,
+    /// Name of the time.
+    pub time_name: &'a str,
+    /// A limit, SI, and its label.
+    pub limit: Option<(f64, String)>,
+    /// Whether the vertical axis begins at zero.
+    pub from_zero: bool,
+}
+
+/// Most points drawn: the extremes of as many runs of rows are kept.
+const MOST_POINTS: usize = 400;
+
+/// Draws a course; `None` where there is nothing to draw.
+pub fn chart(course: &Course<'_>) -> Option<Chart> {
+    let end_s = *course.time_s.last()?;
+    let (time_unit, time_scale) = if end_s > 3.0 * 3600.0 {
+        ("h", 3600.0)
+    } else {
+        ("min", 60.0)
+    };
+    let (lowest, highest) = extremes(course.value_si)?;
+    let unit = print_si(course.flavour, highest, None, course.units).unit;
+    let factor = in_unit(course.flavour, 1.0, unit)? - in_unit(course.flavour, 0.0, unit)?;
+    let shift = in_unit(course.flavour, 0.0, unit)?;
+    let to_unit = |si: f64| factor * si + shift;
+    let mut top = to_unit(highest);
+    let mut bottom = if course.from_zero { 0.0 } else { to_unit(lowest) };
+    if let Some((limit, _)) = &course.limit {
+        top = top.max(to_unit(*limit));
+    }
+    if top - bottom < 1e-12 * top.abs().max(1e-12) {
+        top += 1.0;
+        bottom -= 1.0;
+    }
+    let (bottom, top, up_ticks) = ticks(bottom, top);
+    let (_, across_end, across_ticks) = ticks(0.0, end_s / time_scale);
+    let place = |value: f64| ((value - bottom) / (top - bottom)).clamp(0.0, 1.0);
+    let points = thinned(course.time_s, course.value_si)
+        .into_iter()
+        .map(|(time, si)| [time / time_scale / across_end, place(to_unit(si))])
+        .collect();
+    let axis = |title: String, ticks: Vec<(f64, String)>, place: &dyn Fn(f64) -> f64| Axis {
+        title,
+        ticks: ticks
+            .into_iter()
+            .map(|(value, label)| Tick {
+                at: place(value),
+                label,
+            })
+            .collect(),
+    };
+    let first = print_si(course.flavour, *course.value_si.first()?, None, course.units);
+    let last = print_si(course.flavour, *course.value_si.last()?, None, course.units);
+    Some(Chart {
+        alt: format!(
+            "{} over {} {time_unit}: from {first} at the start to {last} at the end{}.",
+            course.name,
+            trimmed(end_s / time_scale),
+            course
+                .limit
+                .as_ref()
+                .map_or_else(String::new, |(_, label)| format!("; {label}")),
+        )
+        .replace('\u{a0}', " "),
+        caption: String::new(),
+        across: axis(
+            format!("{}, {time_unit}", course.time_name),
+            across_ticks,
+            &|value| value / across_end,
+        ),
+        up: axis(format!("{}, {unit}", course.name), up_ticks, &place),
+        series: vec![Series {
+            label: "measured".to_owned(),
+            stroke: SeriesStroke::Full,
+            points,
+        }],
+        limits: course
+            .limit
+            .iter()
+            .map(|(si, label)| Limit {
+                at: place(to_unit(*si)),
+                label: label.clone(),
+            })
+            .collect(),
+    })
+}
+
+fn extremes(values: &[f64]) -> Option<(f64, f64)> {
+    let first = *values.first()?;
+    Some(values.iter().fold((first, first), |(low, high), value| {
+        (low.min(*value), high.max(*value))
+    }))
+}
+
+fn in_unit(flavour: Flavour, si: f64, unit: &str) -> Option<f64> {
+    print_as(flavour, si, unit, 9)?
+        .number
+        .replace('−', "-")
+        .parse()
+        .ok()
+}
+
+/// A range widened to round numbers, and the round numbers in it with their labels.
+fn ticks(low: f64, high: f64) -> (f64, f64, Vec<(f64, String)>) {
+    let raw = (high - low) / 5.0;
+    let power = 10f64.powf(raw.log10().floor());
+    let step = [1.0, 2.0, 2.5, 5.0, 10.0]
+        .into_iter()
+        .map(|factor| factor * power)
+        .find(|step| *step >= raw * 0.999)
+        .unwrap_or(power * 10.0);
+    let first = (low / step + 1e-9).floor();
+    let last = (high / step - 1e-9).ceil();
+    let decimals = (0..6)
+        .find(|decimals| {
+            let scaled = step * 10f64.powi(*decimals);
+            (scaled - scaled.round()).abs() < 1e-6
+        })
+        .unwrap_or(6);
+    let count = (last - first).round() as i64;
+    let ticks = (0..=count)
+        .map(|index| {
+            let value = (first + index as f64) * step;
+            (value, crate::working::rounded(value, decimals as usize))
+        })
+        .collect();
+    (first * step, last * step, ticks)
+}
+
+fn trimmed(value: f64) -> String {
+    let text = crate::working::rounded(value, 1);
+    text.strip_suffix(".0").unwrap_or(&text).to_owned()
+}
+
+/// At most [`MOST_POINTS`] points: of each run of rows its lowest and its highest, in order.
+fn thinned(time_s: &[f64], values: &[f64]) -> Vec<(f64, f64)> {
+    let pairs: Vec<(f64, f64)> = time_s.iter().copied().zip(values.iter().copied()).collect();
+    if pairs.len() <= MOST_POINTS {
+        return pairs;
+    }
+    let run = pairs.len().div_ceil(MOST_POINTS / 2);
+    let mut kept = Vec::new();
+    for chunk in pairs.chunks(run) {
+        let by_value = |a: &&(f64, f64), b: &&(f64, f64)| a.1.total_cmp(&b.1);
+        let (low, high) = (chunk.iter().min_by(by_value), chunk.iter().max_by(by_value));
+        if let (Some(low), Some(high)) = (low, high) {
+            let (first, second) = if low.0 <= high.0 { (low, high) } else { (high, low) };
+            kept.push(*first);
+            if first.0 < second.0 {
+                kept.push(*second);
+            }
+        }
+    }
+    kept
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn ticks_are_round_and_hold_the_range() {
+        let (low, high, ticks) = ticks(0.0, 23.0);
+        assert_eq!((low, high), (0.0, 25.0));
+        let labels: Vec<&str> = ticks.iter().map(|(_, label)| label.as_str()).collect();
+        assert_eq!(labels, ["0", "5", "10", "15", "20", "25"]);
+    }
+
+    #[test]
+    fn thinning_keeps_the_extremes() {
+        let time: Vec<f64> = (0..10_000).map(f64::from).collect();
+        let mut values = vec![1.0; 10_000];
+        values[7_000] = 9.0;
+        let kept = thinned(&time, &values);
+        assert!(kept.len() <= MOST_POINTS);
+        assert!(kept.contains(&(7_000.0, 9.0)));
+    }
+}

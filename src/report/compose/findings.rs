@@ -1,0 +1,178 @@
+//! The findings: evidence, repair, proof, prose and photographs.
+
+use crate::job::Finding;
+use crate::notes::{Look, PictureNote, Proof, When};
+use crate::report::compose::WantedPhotograph;
+use crate::report::compose::scene::Scene;
+use crate::report::data::{Entry, Evidence, Finding as Printed, Photo, Picture, Ring};
+use crate::report::printed::{self, sentence};
+use crate::vocabulary::Word;
+use crate::working::evidence::grade;
+use crate::working::outcome::moment_of;
+
+/// One entry per finding.
+pub fn findings(scene: &Scene<'_>, photographs: &mut Vec<WantedPhotograph>) -> Vec<Printed> {
+    scene
+        .findings()
+        .map(|(number, finding, standing)| {
+            let (state, state_words) = scene.state(finding, standing);
+            Printed {
+                number: number.to_string(),
+                heading: finding.note.title.clone(),
+                point: finding.note.point.as_ref().map(|id| id.value.0.clone()),
+                state,
+                state_words,
+                facts: facts(scene, finding),
+                evidence: finding
+                    .note
+                    .evidence
+                    .iter()
+                    .map(|look| evidence(scene, look))
+                    .collect(),
+                prose: finding.note.prose.clone(),
+                pictures: pictures(finding, number, photographs),
+                cautions: Vec::new(),
+            }
+        })
+        .collect()
+}
+
+fn facts(scene: &Scene<'_>, finding: &Finding) -> Vec<Entry> {
+    let note = &finding.note;
+    let mut facts = Vec::new();
+    let mut add = |key: &str, value: String| {
+        facts.push(Entry {
+            key: key.to_owned(),
+            value,
+            working: None,
+        });
+    };
+    if let Some(kind) = note.kind {
+        add("Kind", kind.value.word().to_owned());
+    }
+    if let Some(grade) = grade(note) {
+        add(
+            "Evidence",
+            format!("{}: {}", grade.word(), grade.meaning()),
+        );
+    }
+    if let Some(size) = &note.size {
+        let rate = crate::quantity::print(&size.rate.value, scene.site.units);
+        add("Size", format!("{rate}, {}", size.how));
+    }
+    if let Some(cause) = &note.cause {
+        add("Cause", cause.value.clone());
+    }
+    for repair in &note.repairs {
+        let value = match repair.at {
+            Some(at) => format!("{}, {}", time(scene, at.value), repair.what),
+            None => repair.what.clone(),
+        };
+        add("Repair", value);
+    }
+    for proof in &note.proofs {
+        add("Proof", proof_words(scene, proof));
+    }
+    facts
+}
+
+fn time(scene: &Scene<'_>, at: crate::notes::DayTime) -> String {
+    let civil = moment_of(scene.visit, at);
+    if scene.visit.name.date == scene.visit.last_day() {
+        printed::clock(civil)
+    } else {
+        printed::moment(civil)
+    }
+}
+
+fn proof_words(scene: &Scene<'_>, proof: &Proof) -> String {
+    match proof {
+        Proof::Look(look) => {
+            let line = evidence(scene, look);
+            format!("{}, {}: {}", line.time, line.method, line.result)
+        }
+        Proof::Named(name) => {
+            let verdict = crate::report::compose::tests::verdict_of(scene, &name.value);
+            match verdict {
+                Some(verdict) => format!("test {}: {}", name.value, verdict),
+                None => format!("search {}", name.value),
+            }
+        }
+    }
+}
+
+fn evidence(scene: &Scene<'_>, look: &Look) -> Evidence {
+    let method = match &look.with {
+        Some(with) => format!("{} {}", look.method.value.word(), with.value),
+        None => look.method.value.word().to_owned(),
+    };
+    Evidence {
+        time: time(scene, look.at.value),
+        method,
+        result: match &look.detail {
+            Some(detail) => format!("{}; {detail}", look.result),
+            None => look.result.clone(),
+        },
+    }
+}
+
+/// Pictures in the order of the notes; a before and the after that follows it side by side.
+fn pictures(
+    finding: &Finding,
+    number: usize,
+    photographs: &mut Vec<WantedPhotograph>,
+) -> Vec<Picture> {
+    let shown: Vec<(&PictureNote, &str)> = finding
+        .pictures
+        .iter()
+        .filter_map(|(index, path)| Some((finding.note.pictures.get(*index)?, path.as_str())))
+        .collect();
+    let mut pictures = Vec::new();
+    let mut index = 0;
+    while let Some((note, path)) = shown.get(index) {
+        let after = shown
+            .get(index + 1)
+            .filter(|(next, _)| note.when == Some(When::Before) && next.when == Some(When::After));
+        match after {
+            Some((after, after_path)) => {
+                let before = photo(note, path, number, true, photographs);
+                let after = photo(after, after_path, number, true, photographs);
+                pictures.push(Picture::Pair { before, after });
+                index += 2;
+            }
+            None => {
+                let photograph = photo(note, path, number, false, photographs);
+                pictures.push(Picture::One { photograph });
+                index += 1;
+            }
+        }
+    }
+    pictures
+}
+
+fn photo(
+    note: &PictureNote,
+    path: &str,
+    number: usize,
+    half_width: bool,
+    photographs: &mut Vec<WantedPhotograph>,
+) -> Photo {
+    photographs.push(WantedPhotograph {
+        path: path.to_owned(),
+        half_width,
+    });
+    Photo {
+        number: photographs.len(),
+        caption: sentence(&note.caption),
+        alt: sentence(&note.caption),
+        rings: note
+            .rings
+            .iter()
+            .map(|(x, y)| Ring {
+                x: x * 100.0,
+                y: y * 100.0,
+                label: number.to_string(),
+            })
+            .collect(),
+    }
+}

@@ -1,0 +1,162 @@
+//! From the validated visit and its figures to the report as plain data.
+
+mod account;
+mod findings;
+mod first_page;
+mod legal;
+mod method;
+mod readings;
+mod scene;
+mod tests;
+mod workings;
+
+pub use scene::Scene;
+pub use workings::formulas;
+
+use crate::report::data::{
+    Contractor, Document, DocumentDate, Footer, Paper, ReportData, Signature,
+};
+use crate::report::printed;
+use crate::text::Diagnostic;
+use crate::vocabulary::book_file;
+
+/// A photograph of the report: path from the root of the book, and its longest side in pixels.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct WantedPhotograph {
+    /// Path from the root of the book.
+    pub path: String,
+    /// Whether it stands beside another.
+    pub half_width: bool,
+}
+
+/// A report before its photographs are read.
+#[derive(Clone, Debug)]
+pub struct Composed {
+    /// The report as plain data.
+    pub data: ReportData,
+    /// Its photographs, in the order of their numbers.
+    pub photographs: Vec<WantedPhotograph>,
+}
+
+/// Composes the report of a visit.
+pub fn compose(scene: &Scene<'_>, cautions: &[&Diagnostic], draft: bool) -> Composed {
+    let mut photographs = Vec::new();
+    let findings = findings::findings(scene, &mut photographs);
+    let mut data = ReportData {
+        document: document(scene, draft),
+        contractor: contractor(scene),
+        head: first_page::head(scene),
+        outcome: first_page::outcome(scene),
+        facts: first_page::facts(scene),
+        cautions: first_page::cautions(cautions),
+        leaking_again: first_page::leaking_again(scene),
+        points: first_page::points(scene),
+        still_open: first_page::still_open(scene),
+        next: legal::next_dates(scene),
+        waiting: first_page::waiting(scene),
+        revision: None,
+        safety: method::safety(scene),
+        findings,
+        schematic: None,
+        tests: tests::tests(scene),
+        account: account::account(scene),
+        readings: readings::readings(scene),
+        history: account::history(scene),
+        legal: legal::rows(scene),
+        method: method::method(scene),
+        work: method::work(scene),
+        advice: method::advice(scene),
+        used: method::used(scene),
+        signatures: signatures(scene),
+        workings: Vec::new(),
+    };
+    data.workings = workings::workings(scene);
+    Composed { data, photographs }
+}
+
+fn document(scene: &Scene<'_>, draft: bool) -> Document {
+    let visit = scene.visit;
+    let last = visit.last_day();
+    let kind = scene.purpose();
+    let system = scene.system.name();
+    let contractor = scene
+        .book
+        .note
+        .as_ref()
+        .and_then(|note| note.contractor.as_ref());
+    let paper = contractor.and_then(|c| c.paper).map(|paper| paper.value);
+    Document {
+        title: format!("{kind}, {system}, {}", printed::days(visit.name.date, last)).replace('\u{a0}', " "),
+        author: scene.contractor_name(),
+        language: "en".to_owned(),
+        region: None,
+        paper: match paper {
+            Some(book_file::Paper::Letter) => Paper::Letter,
+            _ => Paper::A4,
+        },
+        accent: contractor
+            .and_then(|c| c.accent.as_ref())
+            .map(|accent| accent.value.clone()),
+        draft,
+        date: DocumentDate {
+            year: last.year(),
+            month: u8::try_from(last.month()).unwrap_or(1),
+            day: u8::try_from(last.day()).unwrap_or(1),
+        },
+        footer: Footer {
+            date: last.to_string(),
+            system: system.to_owned(),
+            issue: String::new(),
+            fingerprint: scene.fingerprint.clone(),
+        },
+    }
+}
+
+fn contractor(scene: &Scene<'_>) -> Contractor {
+    let note = scene
+        .book
+        .note
+        .as_ref()
+        .and_then(|note| note.contractor.as_ref());
+    let text = |value: &Option<crate::text::Noted<String>>| {
+        value.as_ref().map(|noted| noted.value.clone())
+    };
+    Contractor {
+        name: scene.contractor_name(),
+        certificate: note
+            .and_then(|n| text(&n.certificate))
+            .map(|number| format!("certificate {number}")),
+        telephone: note.and_then(|n| text(&n.telephone)),
+        address: note.and_then(|n| text(&n.address)),
+    }
+}
+
+fn signatures(scene: &Scene<'_>) -> Vec<Signature> {
+    let mut signatures: Vec<Signature> = scene
+        .people()
+        .into_iter()
+        .map(|id| {
+            let person = scene.book.people.get(id);
+            let certificate = person.and_then(|p| p.certificate.as_ref());
+            let category = person.and_then(|p| p.category.as_ref());
+            Signature {
+                role: "For the contractor".to_owned(),
+                name: scene.book.person_name(id),
+                certificate: certificate.map(|number| match category {
+                    Some(category) => {
+                        format!("certificate {}, category {}", number.value, category.value)
+                    }
+                    None => format!("certificate {}", number.value),
+                }),
+                statement: None,
+            }
+        })
+        .collect();
+    signatures.push(Signature {
+        role: "Received for the operator".to_owned(),
+        name: String::new(),
+        certificate: None,
+        statement: None,
+    });
+    signatures
+}

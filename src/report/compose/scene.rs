@@ -1,0 +1,261 @@
+//! What a report is composed from, and the questions that several of its parts ask.
+
+use crate::job::{Book, Finding, Moment, Site, System, Visit, covers};
+use crate::notes::Look;
+use crate::refrigerant::Refrigerant;
+use crate::report::data::PointState;
+use crate::report::printed;
+use crate::report::visit_figures::VisitFigures;
+use crate::text::Sources;
+use crate::vocabulary::finding_field::FindingState;
+use crate::vocabulary::{Identifier, Word};
+use crate::working::outcome::{Standing, is_leak};
+use jiff::civil::Date;
+
+/// One visit with everything around it.
+#[derive(Debug)]
+pub struct Scene<'a> {
+    /// The text files.
+    pub sources: &'a Sources,
+    /// The book.
+    pub book: &'a Book,
+    /// The site.
+    pub site: &'a Site,
+    /// The system.
+    pub system: &'a System,
+    /// Number of the visit.
+    pub number: usize,
+    /// The visit.
+    pub visit: &'a Visit,
+    /// Its figures.
+    pub figures: VisitFigures,
+    /// Short fingerprint of the notes that the report is made from.
+    pub fingerprint: String,
+}
+
+/// A leak found at a point at an earlier visit, or told by earlier records.
+#[derive(Clone, Debug)]
+pub struct EarlierLeak {
+    /// When.
+    pub date: Date,
+    /// When it was repaired, if it was.
+    pub repaired: Option<Date>,
+    /// Who repaired it.
+    pub by: String,
+    /// Whether it is from records before this book, or by others.
+    pub by_others: bool,
+}
+
+impl<'a> Scene<'a> {
+    /// The purpose with a capital, or `Visit`.
+    pub fn purpose(&self) -> String {
+        self.visit
+            .note
+            .as_ref()
+            .and_then(|note| note.purpose)
+            .map_or_else(
+                || "Visit".to_owned(),
+                |purpose| printed::capital(purpose.value.word()),
+            )
+    }
+
+    /// The contractor's name.
+    pub fn contractor_name(&self) -> String {
+        self.book
+            .note
+            .as_ref()
+            .and_then(|note| note.contractor.as_ref())
+            .and_then(|contractor| contractor.name.as_ref())
+            .map_or_else(|| "The contractor".to_owned(), |name| name.value.clone())
+    }
+
+    /// Who was there, each once, in order of arrival.
+    pub fn people(&self) -> Vec<&'a Identifier> {
+        let mut people: Vec<&Identifier> = Vec::new();
+        for attendance in &self.visit.attendance {
+            if !people.contains(&&attendance.by.value) {
+                people.push(&attendance.by.value);
+            }
+        }
+        people
+    }
+
+    /// The refrigerant of a circuit at the visit's end.
+    pub fn refrigerant(&self, circuit: usize) -> Option<&'static Refrigerant> {
+        self.system
+            .in_force(circuit, self.visit.last_day())?
+            .refrigerant
+    }
+
+    /// Findings with their number in the report and how they stand.
+    pub fn findings(&self) -> impl Iterator<Item = (usize, &'a Finding, Standing)> {
+        self.visit
+            .findings
+            .iter()
+            .zip(&self.figures.outcome.standings)
+            .enumerate()
+            .map(|(index, (finding, standing))| (index + 1, finding, *standing))
+    }
+
+    /// Leaks among the findings.
+    pub fn leaks(&self) -> impl Iterator<Item = (usize, &'a Finding, Standing)> {
+        self.findings().filter(|(_, finding, _)| is_leak(finding))
+    }
+
+    /// Where a finding is, in words.
+    pub fn place(&self, finding: &Finding) -> String {
+        finding.note.point.as_ref().map_or_else(
+            || finding.note.title.clone(),
+            |point| match self.system.points.get(&point.value) {
+                Some(_) => self.system.point_name(&point.value),
+                None => finding.note.title.clone(),
+            },
+        )
+    }
+
+    /// Leaks at a point before this visit, the oldest first, not counting those before its last
+    /// replacement.
+    pub fn earlier_leaks(&self, point: &Identifier) -> Vec<EarlierLeak> {
+        let replaced = self
+            .system
+            .points
+            .get(point)
+            .map(|note| note.replaced.iter().map(|day| day.value).collect::<Vec<_>>())
+            .unwrap_or_default();
+        let from = replaced
+            .into_iter()
+            .filter(|day| *day < self.visit.name.date)
+            .max();
+        let mut leaks: Vec<EarlierLeak> = Vec::new();
+        for earlier in &self.system.earlier {
+            use crate::vocabulary::system_file::EarlierHappening as E;
+            let here = earlier.note.point.as_ref().is_some_and(|id| id.value == *point);
+            let what = earlier.note.what.map(|what| what.value);
+            if !here || !matches!(what, Some(E::LeakFound | E::Repaired)) {
+                continue;
+            }
+            let date = earlier.at.value.date();
+            leaks.push(EarlierLeak {
+                date,
+                repaired: (what == Some(E::Repaired)).then_some(date),
+                by: earlier
+                    .note
+                    .by
+                    .as_ref()
+                    .map_or_else(|| "others".to_owned(), |by| by.value.clone()),
+                by_others: true,
+            });
+        }
+        for visit in &self.system.visits[..self.number] {
+            for finding in &visit.findings {
+                let here = finding.note.point.as_ref().is_some_and(|id| id.value == *point);
+                if here && is_leak(finding) {
+                    leaks.push(EarlierLeak {
+                        date: visit.name.date,
+                        repaired: (!finding.note.repairs.is_empty()).then(|| visit.last_day()),
+                        by: self.contractor_name(),
+                        by_others: false,
+                    });
+                }
+            }
+        }
+        leaks.retain(|leak| from.is_none_or(|from| leak.date > from));
+        leaks.sort_by_key(|leak| leak.date);
+        leaks
+    }
+
+    /// Points repaired before this visit that it looked at again without a sign: days held.
+    pub fn holding(&self) -> Vec<(&Identifier, i64)> {
+        self.figures
+            .outcome
+            .verified
+            .iter()
+            .filter_map(|point| {
+                let last = self
+                    .earlier_leaks(point)
+                    .iter()
+                    .filter_map(|leak| leak.repaired)
+                    .max()?;
+                let days = (self.visit.last_day() - last).get_days();
+                Some((point, i64::from(days)))
+            })
+            .collect()
+    }
+
+    /// Whether a search covered a point.
+    pub fn searched(&self, point: &Identifier) -> bool {
+        self.visit.searches.iter().any(|search| covers(search, point))
+    }
+
+    /// Shape and words of how a finding stands.
+    pub fn state(&self, finding: &Finding, standing: Standing) -> (PointState, String) {
+        use crate::vocabulary::finding_field::FindingKind;
+        let defect = finding
+            .note
+            .kind
+            .is_some_and(|kind| kind.value == FindingKind::Defect);
+        let again = finding.note.repairs.is_empty() && !is_leak(finding);
+        match standing {
+            Standing::Proved if again => (PointState::Holding, "repaired earlier, holding".to_owned()),
+            Standing::Proved => (PointState::RepairedProved, "repaired, proved".to_owned()),
+            Standing::NotProved => (
+                PointState::RepairedNotProved,
+                "repaired, not proved".to_owned(),
+            ),
+            Standing::Noted(_) if defect => (PointState::Defect, self.noted(standing)),
+            Standing::Noted(state) => (
+                match state {
+                    FindingState::Temporary => PointState::Temporary,
+                    FindingState::Isolated => PointState::Isolated,
+                    FindingState::Suspect => PointState::Suspect,
+                    FindingState::SuspectCleared => PointState::SuspectCleared,
+                    _ => PointState::Open,
+                },
+                self.noted(standing),
+            ),
+        }
+    }
+
+    fn noted(&self, standing: Standing) -> String {
+        match standing {
+            Standing::Noted(FindingState::Open) => "left open".to_owned(),
+            Standing::Noted(FindingState::Temporary) => "temporary repair".to_owned(),
+            Standing::Noted(state) => state.word().to_owned(),
+            Standing::Proved | Standing::NotProved => String::new(),
+        }
+    }
+
+    /// A look in words: `electronic, no alarm`.
+    pub fn look(&self, look: &Look) -> String {
+        format!("{}: {}", look.method.value.word(), look.result)
+    }
+
+    /// The moment the visit ended.
+    pub fn end(&self) -> Option<Moment> {
+        self.visit.end()
+    }
+
+    /// Printed mass in the site's units.
+    pub fn mass(&self, kg: f64, uncertainty: Option<f64>) -> String {
+        use crate::quantity::{Flavour, print_si};
+        print_si(Flavour::Mass, kg, uncertainty, self.site.units).to_string()
+    }
+
+    /// A mass as a rough figure: one or two digits.
+    pub fn about(&self, kg: f64) -> String {
+        use crate::quantity::{Flavour, print_si};
+        let printed = print_si(Flavour::Mass, kg, Some(kg * 0.1), self.site.units);
+        format!("{}\u{a0}{}", printed.number, printed.unit)
+    }
+
+    /// Tonnes of CO2 equivalent in print, three significant digits.
+    pub fn tonnes(&self, co2e_kg: f64) -> String {
+        let tonnes = co2e_kg / 1000.0;
+        let decimals = match tonnes.abs() {
+            t if t >= 100.0 => 0,
+            t if t >= 10.0 => 1,
+            _ => 2,
+        };
+        format!("{}\u{a0}t\u{a0}CO₂e", crate::working::rounded(tonnes, decimals))
+    }
+}

@@ -1,0 +1,177 @@
+//! Every caution speaks on its example, is silent on its near miss and on the book of good practice.
+
+use crate::copied::copied;
+use rimebook::caution::{ALL, Caution, Edit, Scene, check, find};
+use rimebook::text::{Diagnostic, Diagnostics, Severity, Sources};
+use rimebook::{job, notes};
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::Path;
+
+/// Cautions that necessarily go together with the one under test: name, companion, reason.
+const COMPANIONS: &[(&str, &str, &str)] = &[];
+
+fn apply(root: &Path, edit: &Edit) {
+    let path = root.join(edit.file);
+    let old = fs::read_to_string(&path).unwrap_or_default();
+    let new = if edit.from.is_empty() {
+        old + edit.to
+    } else {
+        let times = old.matches(edit.from).count();
+        assert_eq!(
+            times, 1,
+            "`{}` stands {times} times in {}",
+            edit.from, edit.file
+        );
+        old.replace(edit.from, edit.to)
+    };
+    fs::create_dir_all(path.parent().unwrap()).unwrap();
+    fs::write(path, new).unwrap();
+}
+
+/// All that is said about a book: reading and cautions of every visit, and the text of each.
+fn spoken(root: &Path) -> (Vec<Diagnostic>, Sources) {
+    let mut sources = Sources::default();
+    let mut diagnostics = Diagnostics::default();
+    let folder = notes::read_folder(root, &mut sources, &mut diagnostics).unwrap();
+    let notes = notes::read_notes(folder, &mut sources, &mut diagnostics);
+    let book = job::assemble(notes, &sources, &mut diagnostics);
+    let mut all: Vec<Diagnostic> = diagnostics.iter().cloned().collect();
+    let sound = all.iter().all(|d| d.severity != Severity::Error);
+    for site in &book.sites {
+        for system in &site.systems {
+            for visit in &system.visits {
+                let scene = Scene {
+                    book: &book,
+                    site,
+                    system,
+                    visit,
+                };
+                all.extend(check(&scene, sound));
+            }
+        }
+    }
+    (all, sources)
+}
+
+fn spoken_with(edits: &[Edit]) -> (Vec<Diagnostic>, Sources) {
+    let book = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/cases/good-practice/book");
+    let folder = tempfile::tempdir().unwrap();
+    copied(&book, folder.path());
+    for edit in edits {
+        apply(folder.path(), edit);
+    }
+    spoken(folder.path())
+}
+
+fn lines(all: &[Diagnostic], sources: &Sources) -> String {
+    let line = |d: &Diagnostic| {
+        let place = sources.place(d.primary.span);
+        format!("{} {}: {} ({place})\n", d.severity.word(), d.name, d.what)
+    };
+    all.iter().map(line).collect()
+}
+
+#[test]
+fn names_are_unique_sorted_and_kebab_case() {
+    let names: Vec<&str> = ALL.iter().map(|caution| caution.name).collect();
+    let set: BTreeSet<&str> = names.iter().copied().collect();
+    assert_eq!(names, set.into_iter().collect::<Vec<_>>());
+    for name in names {
+        let kebab = name.split('-').all(|word| {
+            !word.is_empty()
+                && word
+                    .bytes()
+                    .all(|b| b.is_ascii_lowercase() || b.is_ascii_digit())
+        });
+        assert!(kebab, "{name}");
+        assert_eq!(find(name).map(|caution| caution.name), Some(name));
+    }
+    assert!(find("no-such-caution").is_none());
+}
+
+#[test]
+fn every_heading_has_its_text_and_every_caution_its_two_examples() {
+    for caution in ALL {
+        let texts = [
+            caution.summary,
+            caution.finds,
+            caution.matters,
+            caution.put_right,
+            caution.source,
+        ];
+        for text in texts {
+            assert!(text.len() > 10, "{}: `{text}`", caution.name);
+        }
+        assert!(!caution.example.is_empty(), "{}", caution.name);
+        assert!(!caution.near_miss.is_empty(), "{}", caution.name);
+        let printed = caution.print();
+        for text in texts.iter().flat_map(|text| text.split_whitespace()) {
+            assert!(printed.contains(text), "{}: `{text}`", caution.name);
+        }
+        let long = printed.lines().find(|line| {
+            line.starts_with("  ") && !line.starts_with("    ") && line.chars().count() > 88
+        });
+        assert_eq!(long, None, "{}", caution.name);
+    }
+}
+
+#[test]
+fn on_the_book_of_good_practice_nothing_is_said() {
+    let (all, sources) = spoken_with(&[]);
+    assert!(all.is_empty(), "{}", lines(&all, &sources));
+}
+
+/// Companions that are allowed beside a caution.
+fn companions(caution: &Caution) -> Vec<&'static str> {
+    let of = COMPANIONS
+        .iter()
+        .filter(|(name, _, _)| *name == caution.name);
+    of.map(|(_, companion, _)| *companion).collect()
+}
+
+#[test]
+fn each_example_fires_its_caution_and_no_other() {
+    let mut wrong = Vec::new();
+    for caution in ALL {
+        let (all, sources) = spoken_with(caution.example);
+        let allowed = companions(caution);
+        let fires = all.iter().any(|d| d.name == caution.name);
+        let only = all.iter().all(|d| {
+            d.severity == Severity::Caution && (d.name == caution.name || allowed.contains(&d.name))
+        });
+        let explained = all.iter().all(|d| d.why.is_some() && !d.cures.is_empty());
+        if !(fires && only && explained) {
+            wrong.push(format!("== {}\n{}", caution.name, lines(&all, &sources)));
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.concat());
+}
+
+#[test]
+fn each_near_miss_stays_silent() {
+    let mut wrong = Vec::new();
+    for caution in ALL {
+        let (all, sources) = spoken_with(caution.near_miss);
+        if !all.is_empty() {
+            wrong.push(format!("== {}\n{}", caution.name, lines(&all, &sources)));
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.concat());
+}
+
+#[test]
+fn where_a_note_cannot_be_read_nothing_is_said_of_what_is_missing() {
+    for caution in ALL.iter().filter(|caution| caution.rests_on_absence) {
+        let mut edits = caution.example.to_vec();
+        edits.push(Edit {
+            file: "larchwick/cheese-store/2026-11-03/visit.toml",
+            from: "",
+            to: "stray = 1\n",
+        });
+        let (all, sources) = spoken_with(&edits);
+        let spoken = all.iter().any(|d| d.name == caution.name);
+        let error = all.iter().any(|d| d.severity == Severity::Error);
+        assert!(error && !spoken, "{}", lines(&all, &sources));
+    }
+}

@@ -1,0 +1,105 @@
+"""Checks the program's refrigerant figures against CoolProp itself, at random points that change with the day.
+
+    python check_refrigerants.py target/release/rimebook [--seed 20261125] [--each 6]
+
+Saturation is asked of the program (`rimebook refrigerant NAME --at "T K" ... --format json`). Nitrogen has no command of its
+own: its points are handed to the test `coolprop_points` by the environment variable RIMEBOOK_POINTS. Exits with 1 on the first
+kind of failure, after telling all of it; 2 where the program cannot be asked.
+"""
+
+import argparse
+import datetime
+import json
+import os
+import random
+import subprocess
+import sys
+import tempfile
+from pathlib import Path
+
+from generate_refrigerants import DATA, ROOT, Fluid, nitrogen_lines, random_point, refrigerants, rows
+
+PRESSURE_SHARE = 2e-4
+DENSITY_SHARE = 5e-4
+KEYS = (
+    ("bubble-pressure-pa", PRESSURE_SHARE),
+    ("dew-pressure-pa", PRESSURE_SHARE),
+    ("liquid-density-kg-m3", DENSITY_SHARE),
+    ("vapour-density-kg-m3", DENSITY_SHARE),
+)
+
+
+def held_tables():
+    """Gives the nodes of every checked-in saturation table: only their range and a rough place are used here."""
+    tables, current = {}, None
+    for name, temperature, bubble, dew, liquid, vapour in rows(DATA / "saturation.csv"):
+        current = name or current
+        node = tuple(map(float, (temperature, bubble, dew or bubble, liquid, vapour)))
+        tables.setdefault(current, []).append(node)
+    return tables
+
+
+def ask(program, designation, temperatures):
+    command = [program, "refrigerant", designation, "--format", "json"]
+    for temperature in temperatures:
+        command += ["--at", f"{temperature:.3f} K"]
+    answer = subprocess.run(command, capture_output=True, text=True, encoding="utf-8")
+    if answer.returncode != 0:
+        sys.exit(f"{' '.join(command)}\n{answer.stderr}")
+    found = json.loads(answer.stdout)["at"]
+    if len(found) != len(temperatures):
+        sys.exit(f"{designation}: {len(temperatures)} temperatures asked, {len(found)} answered")
+    return found
+
+
+def check_saturation(program, chance, each):
+    tables, failures, worst, count = held_tables(), [], 0.0, 0
+    for designation, parts in refrigerants():
+        if designation not in tables:
+            continue
+        fluid = Fluid(parts)
+        points = [random_point(fluid, tables[designation], chance) for _ in range(each)]
+        points = [point for point in points if point]
+        for point, found in zip(points, ask(program, designation, [point[0] for point in points])):
+            for (key, share), expected in zip(KEYS, point[1:]):
+                error = abs(found[key] / expected - 1) if found.get(key) is not None else float("inf")
+                worst, count = max(worst, error / share), count + 1
+                if error > share:
+                    failures.append(f"{designation} at {point[0]} K, {key}: {found.get(key)}, CoolProp {expected:.8g}")
+    print(f"saturation: {count} figures, the worst at {100 * worst:.0f} % of what is allowed")
+    return failures if count else ["saturation: no point was checked"]
+
+
+def check_nitrogen(chance):
+    with tempfile.TemporaryDirectory() as folder:
+        text = "pressure-pa;temperature-k;z\n" + "".join(f"{line}\n" for line in nitrogen_lines(chance, 2000))
+        Path(folder, "nitrogen.csv").write_text(text, encoding="utf-8")
+        command = ["cargo", "test", "--release", "--test", "main", "nitrogen_is_within_two_millionths"]
+        done = subprocess.run(
+            command, cwd=ROOT, env={**os.environ, "RIMEBOOK_POINTS": folder}, capture_output=True, text=True
+        )
+    passed = done.returncode == 0 and "1 passed" in done.stdout
+    print(f"nitrogen: 2000 points, {'all within 2e-6' if passed else 'failed'}")
+    return [] if passed else [done.stdout + done.stderr]
+
+
+def main():
+    today = datetime.datetime.now(datetime.timezone.utc).strftime("%Y%m%d")
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("program", type=Path, help="the built program, target/release/rimebook")
+    parser.add_argument("--seed", type=int, default=int(today), help="repeats the points of another day")
+    parser.add_argument("--each", type=int, default=6, help="points for each refrigerant")
+    asked = parser.parse_args()
+    if not asked.program.is_file():
+        print(f"{asked.program} is not there: build it first, cargo build --release", file=sys.stderr)
+        sys.exit(2)
+    print(f"seed {asked.seed}")
+    chance = random.Random(asked.seed)
+    failures = check_saturation(str(asked.program.resolve()), chance, asked.each) + check_nitrogen(chance)
+    for failure in failures:
+        print(failure, file=sys.stderr)
+    sys.exit(1 if failures else 0)
+
+
+if __name__ == "__main__":
+    main()
