@@ -1,7 +1,7 @@
 //! Every caution speaks on its example, is silent on its near miss and on the book of good practice.
 
 use crate::copied::copied;
-use rimebook::caution::{ALL, Caution, Edit, Scene, check, find};
+use rimebook::caution::{ALL, Caution, CylinderHistory, Edit, Scene, check, find};
 use rimebook::text::{Diagnostic, Diagnostics, Severity, Sources};
 use rimebook::{job, notes};
 use std::collections::BTreeSet;
@@ -37,6 +37,7 @@ fn spoken(root: &Path) -> (Vec<Diagnostic>, Sources) {
     let notes = notes::read_notes(folder, &mut sources, &mut diagnostics);
     let book = job::assemble(notes, &sources, &mut diagnostics);
     let mut all: Vec<Diagnostic> = diagnostics.iter().cloned().collect();
+    let cylinders = CylinderHistory::of(&book);
     let sound = all.iter().all(|d| d.severity != Severity::Error);
     for site in &book.sites {
         for system in &site.systems {
@@ -46,6 +47,7 @@ fn spoken(root: &Path) -> (Vec<Diagnostic>, Sources) {
                     site,
                     system,
                     visit,
+                    cylinders: &cylinders,
                 };
                 all.extend(check(&scene, sound));
             }
@@ -174,4 +176,137 @@ fn where_a_note_cannot_be_read_nothing_is_said_of_what_is_missing() {
         let error = all.iter().any(|d| d.severity == Severity::Error);
         assert!(error && !spoken, "{}", lines(&all, &sources));
     }
+}
+
+/// An edit that adds to a file.
+const fn add(file: &'static str, to: &'static str) -> Edit {
+    let from = "";
+    Edit { file, from, to }
+}
+
+const VISIT: Edit = add(
+    "larchwick/cheese-store/2026-11-03/visit.toml",
+    "purpose = \"repair\"\nattendance = [ { by = \"n1\", from = 2026-11-03T08:00, to = 2026-11-03T17:00 } ]\n",
+);
+
+const FOUND_BY_UNPROVED_DETECTOR: Edit = add(
+    "larchwick/cheese-store/2026-11-03/findings.md",
+    "## Drier {#unit/drier}\n\n- kind: leak\n- state: open\n- evidence:\n  - 10:00 electronic sniffer-1, alarm\n",
+);
+
+/// What is right and comes near: why it is right, and the edits.
+const RIGHT: &[(&str, &[Edit])] = &[
+    (
+        "gas put back after a repair made at another visit",
+        &[
+            VISIT,
+            add(
+                "larchwick/cheese-store/2026-11-03/refrigerant.toml",
+                "[[movement]]\nkind = \"charged\"\nwhy = \"recharge\"\nat = 2026-11-03T10:00\nmass = \"2 kg\"\n",
+            ),
+        ],
+    ),
+    (
+        "a detector not proved, and bubbles at the same place",
+        &[
+            VISIT,
+            FOUND_BY_UNPROVED_DETECTOR,
+            add(
+                "larchwick/cheese-store/2026-11-03/findings.md",
+                "  - 10:20 bubbles, foam\n",
+            ),
+        ],
+    ),
+    (
+        "a verification that saw nothing, in a word that is not no",
+        &[Edit {
+            file: "larchwick/cheese-store/2026-03-18/findings.md",
+            from: "- kind: leak\n",
+            to: "- kind: leak\n- evidence:\n  - 09:35 visual, as left on the fifth\n",
+        }],
+    ),
+    (
+        "a sign at a place that is listed as not reached",
+        &[
+            add(
+                "larchwick/cheese-store/2026-09-16/findings.md",
+                "## Valve {#unit/receiver-outlet-valve}\n\n- kind: suspect\n- evidence:\n  - 09:30 oil, seen from below\n- state: suspect\n",
+            ),
+            Edit {
+                file: "larchwick/cheese-store/2026-09-16/readings.toml",
+                from: "areas = [\"cooler/*\", \"unit/*\"]",
+                to: "areas = [\"cooler/*\"]\nnot-reached = [ { point = \"unit/*\", reason = \"guard\" } ]",
+            },
+        ],
+    ),
+    (
+        "a cylinder retested after its old date",
+        &[
+            Edit {
+                file: "rimebook.toml",
+                from: "retest = \"2030-09\"",
+                to: "retest = \"2026-01\"",
+            },
+            add(
+                "rimebook.toml",
+                "\n[[cylinder-event]]\ncylinder = \"rec-1\"\nat = 2026-02-11\nwhat = \"retested\"\n",
+            ),
+        ],
+    ),
+    (
+        "a section under nitrogen, the rest pumped down",
+        &[
+            VISIT,
+            add(
+                "larchwick/cheese-store/2026-11-03/readings.toml",
+                "[[pressure-test]]\nid = \"p1\"\npurpose = \"tightness\"\ngas = \"nitrogen\"\nsection = \"low\"\nstart = { at = 2026-11-03T10:00, pressure = \"15.0 bar g\" }\nend = { at = 2026-11-03T12:00, pressure = \"15.0 bar g\" }\n",
+            ),
+        ],
+    ),
+    (
+        "a cylinder filled again on the day it was used",
+        &[add(
+            "rimebook.toml",
+            "\n[[cylinder-event]]\ncylinder = \"new-1\"\nat = 2026-03-05\nwhat = \"filled\"\ngross = \"19.50 kg\"\n",
+        )],
+    ),
+    (
+        "someone without a valid certificate beside someone with one",
+        &[
+            Edit {
+                file: "rimebook.toml",
+                from: "certified-until = 2028-01-31",
+                to: "certified-until = 2026-03-01",
+            },
+            Edit {
+                file: "larchwick/cheese-store/2026-09-16/visit.toml",
+                from: "\"n2\"",
+                to: "\"n1\"",
+            },
+            Edit {
+                file: "larchwick/cheese-store/2026-09-16/readings.toml",
+                from: "by = \"n2\"\n",
+                to: "",
+            },
+        ],
+    ),
+];
+
+#[test]
+fn what_is_right_and_comes_near_is_not_spoken_of() {
+    let mut wrong = Vec::new();
+    for (why, edits) in RIGHT {
+        let (all, sources) = spoken_with(edits);
+        if !all.is_empty() {
+            wrong.push(format!("== {why}\n{}", lines(&all, &sources)));
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.concat());
+}
+
+#[test]
+fn an_alarm_of_an_unproved_detector_alone_is_spoken_of() {
+    let (all, sources) = spoken_with(&[VISIT, FOUND_BY_UNPROVED_DETECTOR]);
+    let names: Vec<&str> = all.iter().map(|d| d.name).collect();
+    assert_eq!(names, ["detector-not-proved"], "{}", lines(&all, &sources));
 }

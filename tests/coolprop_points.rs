@@ -1,11 +1,11 @@
 //! The tables against random points that CoolProp 8.0.0 gave (`tests/outside/generate_refrigerants.py`, `tests/points/`).
 //!
 //! `tests/outside/check_refrigerants.py` does the same against CoolProp itself, at points that change with the day; those for
-//! nitrogen it hands over in a folder named by the environment variable `RIMEBOOK_POINTS`.
+//! nitrogen and water it hands over in a folder named by the environment variable `RIMEBOOK_POINTS`.
 
 use std::path::Path;
 
-use rimebook::refrigerant::{find, nitrogen_z};
+use rimebook::refrigerant::{find, nitrogen_z, water_vapour_pressure_pa};
 
 fn numbers<const N: usize>(cells: &[&str]) -> [f64; N] {
     let numbers: Vec<f64> = cells
@@ -29,7 +29,7 @@ fn lines(text: &str) -> impl Iterator<Item = Vec<&str>> {
 }
 
 #[test]
-fn nitrogen_is_within_two_millionths_at_every_point() {
+fn nitrogen_is_within_two_millionths_at_every_point_of_the_gases() {
     let mut count = 0;
     for cells in lines(&points("nitrogen.csv", include_str!("points/nitrogen.csv"))) {
         let [pressure, temperature, z] = numbers(&cells);
@@ -41,6 +41,21 @@ fn nitrogen_is_within_two_millionths_at_every_point() {
         count += 1;
     }
     assert!(count >= 400, "{count} points");
+}
+
+#[test]
+fn water_is_within_a_ten_thousandth_at_every_point_of_the_gases() {
+    let mut count = 0;
+    for cells in lines(&points("water.csv", include_str!("points/water.csv"))) {
+        let [temperature, pressure] = numbers(&cells);
+        let found = water_vapour_pressure_pa(temperature).unwrap();
+        assert!(
+            (found / pressure - 1.0).abs() < 1e-4,
+            "{temperature} K: {found}, CoolProp {pressure}"
+        );
+        count += 1;
+    }
+    assert!(count >= 100, "{count} points");
 }
 
 #[test]

@@ -8,5 +8,18 @@
 )]
 
 mod cases;
+mod caution;
+mod coolprop_points;
 mod copied;
+mod floors;
+mod help;
+mod ledger;
 mod mistakes;
+mod properties;
+mod published_refrigerants;
+mod published_saturation;
+mod readme;
+mod robustness;
+mod slips;
+mod vectors;
+mod vocabulary;

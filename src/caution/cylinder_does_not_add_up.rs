@@ -1,7 +1,8 @@
 //! A cylinder that weighs otherwise than when it was last weighed.
 
+use crate::caution::cylinder_history::CylinderHistory;
 use crate::caution::{Caution, Edit, Scene};
-use crate::job::{Book, MovedMass, Movement};
+use crate::job::{MovedMass, Movement};
 use crate::quantity::{Flavour, Mass, Measured, print_si};
 use crate::text::{Diagnostic, Noted};
 use crate::vocabulary::Identifier;
@@ -40,7 +41,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         let Some(id) = &movement.note.cylinder else {
             continue;
         };
-        let Some(earlier) = last_weighings(scene.book, movement, &id.value) else {
+        let Some(earlier) = last_weighings(scene.cylinders, movement, &id.value) else {
             continue;
         };
         let apart = |earlier: &Noted<Measured<Mass>>| {
@@ -82,33 +83,17 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
 
 /// The weights that the cylinder may have had before a movement, by what was noted last; none if unknown.
 fn last_weighings(
-    book: &Book,
+    history: &CylinderHistory<'_>,
     movement: &Movement,
     id: &Identifier,
 ) -> Option<Vec<Noted<Measured<Mass>>>> {
-    let systems = book.sites.iter().flat_map(|site| &site.systems);
-    let last = systems
-        .flat_map(|system| &system.visits)
-        .flat_map(|visit| &visit.movements)
-        .filter(|other| {
-            other
-                .note
-                .cylinder
-                .as_ref()
-                .is_some_and(|other| other.value == *id)
-        })
-        .filter(|other| other.at.value < movement.at.value)
-        .max_by_key(|other| other.at.value);
+    let last = history.last_movement(id, movement.at.value);
     let day = movement.at.value.date();
     let since = last.map(|last| last.at.value.date());
-    let events = book.cylinder_events.iter().filter_map(|event| {
+    let events = history.events(id).iter().filter_map(|event| {
         let at = event.at?.value.date;
-        let this = event
-            .cylinder
-            .as_ref()
-            .is_some_and(|other| other.value == *id);
         let between = at <= day && since.is_none_or(|since| since <= at);
-        (this && between && event.what?.value != CylinderHappening::Retested).then_some((at, event))
+        (between && event.what?.value != CylinderHappening::Retested).then_some((at, event))
     });
     let mut weights = Vec::new();
     if let Some(last) = last {

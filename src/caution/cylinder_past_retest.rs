@@ -2,6 +2,7 @@
 
 use crate::caution::{Caution, Edit, Scene};
 use crate::text::Diagnostic;
+use crate::vocabulary::Identifier;
 use crate::vocabulary::book_file::CylinderHappening;
 use crate::vocabulary::refrigerant_file::MovementKind;
 use jiff::civil::Date;
@@ -47,7 +48,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         let last = retest.value.last;
-        if last >= day || told.contains(&&id.value) || retested(scene, &id.value.0, last, day) {
+        if last >= day || told.contains(&&id.value) || retested(scene, &id.value, last, day) {
             continue;
         }
         told.push(&id.value);
@@ -79,12 +80,9 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     }
 }
 
-fn retested(scene: &Scene<'_>, cylinder: &str, last: Date, day: Date) -> bool {
-    scene.book.cylinder_events.iter().any(|event| {
-        let this = event
-            .cylinder
-            .as_ref()
-            .is_some_and(|id| id.value.0 == cylinder);
+fn retested(scene: &Scene<'_>, cylinder: &Identifier, last: Date, day: Date) -> bool {
+    let mut events = scene.cylinders.events(cylinder).iter();
+    events.any(|event| {
         let what = event
             .what
             .is_some_and(|what| what.value == CylinderHappening::Retested);
@@ -93,6 +91,6 @@ fn retested(scene: &Scene<'_>, cylinder: &str, last: Date, day: Date) -> bool {
         let when = event
             .at
             .is_some_and(|at| from <= at.value.date && at.value.date <= day);
-        this && what && when
+        what && when
     })
 }

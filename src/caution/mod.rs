@@ -8,6 +8,7 @@
     reason = "the file holds the one type the floor is named after"
 )]
 mod caution;
+mod cylinder_history;
 mod detector_use;
 mod example;
 mod gas_added;
@@ -54,6 +55,7 @@ mod volume_missing;
 mod wrong_cylinder;
 
 pub use caution::{Caution, Edit};
+pub use cylinder_history::CylinderHistory;
 pub use scene::Scene;
 
 use crate::text::Diagnostic;

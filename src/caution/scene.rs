@@ -1,5 +1,6 @@
 //! What a caution looks at: one visit with its system, site and book, and the visits before it.
 
+use crate::caution::cylinder_history::CylinderHistory;
 use crate::job::{Book, Finding, Moment, Movement, Search, Site, System, Visit};
 use crate::notes::DayTime;
 use crate::quantity::{Measured, Quantity, print};
@@ -22,6 +23,8 @@ pub struct Scene<'a> {
     pub system: &'a System,
     /// The visit.
     pub visit: &'a Visit,
+    /// What happened to each cylinder of the book.
+    pub cylinders: &'a CylinderHistory<'a>,
 }
 
 impl<'a> Scene<'a> {

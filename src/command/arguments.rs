@@ -2,7 +2,7 @@
 
 use crate::command::console::{Console, Exit};
 use crate::command::loaded::{LoadFault, Loaded, Target, load};
-use crate::command::{check, convert, explain};
+use crate::command::{check, convert, explain, refrigerant};
 use clap::{Parser, Subcommand, ValueEnum};
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
@@ -67,6 +67,21 @@ enum Command {
         /// Height above the sea, for the air pressure
         #[arg(long)]
         altitude: Option<String>,
+        /// For people or for machines
+        #[arg(long, value_enum, default_value = "people")]
+        format: Format,
+    },
+    /// Shows a refrigerant: class, limits, GWP by law, and its saturation
+    ///
+    /// Examples: rimebook refrigerant R-449A; rimebook refrigerant r449a --at "-10 °C";
+    /// rimebook refrigerant ammonia --at "8 bar g". Every value names its source; what is from
+    /// memory says so. Works without a network.
+    Refrigerant {
+        /// Designation in any usual spelling, or a common name
+        name: String,
+        /// Temperature or pressure on the saturation line; may be given several times
+        #[arg(long, allow_hyphen_values = true)]
+        at: Vec<String>,
         /// For people or for machines
         #[arg(long, value_enum, default_value = "people")]
         format: Format,
@@ -144,6 +159,9 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
             format == Format::Json,
             &console,
         ),
+        Command::Refrigerant { name, at, format } => {
+            refrigerant::refrigerant(&name, &at, format == Format::Json, &console)
+        }
         Command::Explain { name, path, format } => {
             explain::explain(&name, &path, format == Format::Json, &console)
         }

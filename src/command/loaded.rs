@@ -1,7 +1,7 @@
 //! A book read from disk and checked, and the part of it that a command is about.
 
-use crate::caution::{self, Scene};
-use crate::job::{self, Book, Site, System, Visit};
+use crate::caution::{self, CylinderHistory, Scene};
+use crate::job::{self, Book, Site, System};
 use crate::notes::{find_root, read_folder, read_notes};
 use crate::text::{Diagnostic, Diagnostics, FileId, Severity, Sources};
 use crate::working::outcome::outcome;
@@ -68,8 +68,22 @@ pub fn load(path: &Path) -> Result<(Loaded, Target), LoadFault> {
     let printable = notes.printable.clone();
     let book = job::assemble(notes, &sources, &mut diagnostics);
     tell_unprintable(&printable, &sources, &mut diagnostics);
+    let wrong: BTreeSet<FileId> = diagnostics
+        .iter()
+        .filter(|diagnostic| diagnostic.severity == Severity::Error)
+        .map(|diagnostic| diagnostic.primary.span.file)
+        .collect();
+    let cylinders = CylinderHistory::of(&book);
     for (site, system, number) in visits(&book) {
-        tell_cautions(&book, site, system, number, &mut diagnostics);
+        let sound = read_by(&book, site, system, number).is_disjoint(&wrong);
+        let scene = Scene {
+            book: &book,
+            site,
+            system,
+            visit: &system.visits[number],
+            cylinders: &cylinders,
+        };
+        tell_cautions(&scene, number, sound, &mut diagnostics);
     }
     diagnostics.sort(&sources);
     Ok((
@@ -113,24 +127,20 @@ pub fn visits(book: &Book) -> Vec<(&Site, &System, usize)> {
         .collect()
 }
 
-fn tell_cautions(
-    book: &Book,
-    site: &Site,
-    system: &System,
-    number: usize,
-    diagnostics: &mut Diagnostics,
-) {
-    let visit = &system.visits[number];
-    let scene = Scene {
-        book,
-        site,
-        system,
-        visit,
-    };
-    for diagnostic in caution::check(&scene) {
+/// Files that the report of a visit reads: book, site, system, its visits up to this one.
+fn read_by(book: &Book, site: &Site, system: &System, number: usize) -> BTreeSet<FileId> {
+    let visits = system.visits.iter().take(number + 1);
+    [book.file, site.file, system.file]
+        .into_iter()
+        .chain(visits.flat_map(|visit| visit.files.iter().copied()))
+        .collect()
+}
+
+fn tell_cautions(scene: &Scene<'_>, number: usize, sound: bool, diagnostics: &mut Diagnostics) {
+    for diagnostic in caution::check(scene, sound) {
         diagnostics.push(diagnostic);
     }
-    for beyond in outcome(system, number).iter().flat_map(|o| &o.beyond) {
+    for beyond in outcome(scene.system, number).iter().flat_map(|o| &o.beyond) {
         diagnostics.push(
             Diagnostic::caution(
                 "outcome-beyond-evidence",
@@ -214,17 +224,14 @@ impl Loaded {
             .collect()
     }
 
-    /// Errors in files that the report of a visit reads: book, site, system, its visits up to this one.
-    pub fn errors_against(&self, site: &Site, system: &System, visit: &Visit) -> Diagnostics {
-        let mut files: BTreeSet<FileId> = [self.book.file, site.file, system.file].into();
-        for earlier in system.visits.iter().filter(|v| v.name <= visit.name) {
-            files.extend(&earlier.files);
-        }
+    /// Errors in files that the report of a visit reads, and in logs of those visits.
+    pub fn errors_against(&self, site: &Site, system: &System, number: usize) -> Diagnostics {
+        let files = read_by(&self.book, site, system, number);
         let folders: Vec<String> = system
             .visits
             .iter()
-            .filter(|v| v.name <= visit.name)
-            .map(|v| format!("{}/", v.path))
+            .take(number + 1)
+            .map(|visit| format!("{}/", visit.path))
             .collect();
         let mut list = self.diagnostics.clone();
         list.retain(|diagnostic| {

@@ -6,6 +6,7 @@ mod console;
 mod convert;
 mod explain;
 mod loaded;
+mod refrigerant;
 #[cfg(feature = "pdf")]
 mod report;
 

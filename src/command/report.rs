@@ -40,9 +40,17 @@ enum Made {
 pub fn report(loaded: &Loaded, target: &Target, options: &Options<'_>, console: &Console) -> Exit {
     let visits = loaded.visits_of(target);
     if visits.is_empty() {
-        console.err(&render(&loaded.diagnostics_of(target), &loaded.sources, console.look));
+        console.err(&render(
+            &loaded.diagnostics_of(target),
+            &loaded.sources,
+            console.look,
+        ));
         console.err("error: there is no visit under this path\n  = help: give a book, a site, a system or a visit\n");
-        return if loaded.diagnostics.errors() > 0 { Exit::Errors } else { Exit::Usage };
+        return if loaded.diagnostics.errors() > 0 {
+            Exit::Errors
+        } else {
+            Exit::Usage
+        };
     }
     let folder = options
         .into
@@ -61,7 +69,15 @@ pub fn report(loaded: &Loaded, target: &Target, options: &Options<'_>, console: 
     for (site, system, number) in visits {
         let path = system.visits[number].path.clone();
         bar.set_message(path.clone());
-        match one(loaded, site, system, number, logo.as_ref(), &folder, options) {
+        match one(
+            loaded,
+            site,
+            system,
+            number,
+            logo.as_ref(),
+            &folder,
+            options,
+        ) {
             Made::Written(name, length) => {
                 results.push(json!({ "visit": path, "pdf": name, "bytes": length }));
                 if !options.json {
@@ -122,7 +138,7 @@ fn one(
     options: &Options<'_>,
 ) -> Made {
     let visit = &system.visits[number];
-    let errors = loaded.errors_against(site, system, visit);
+    let errors = loaded.errors_against(site, system, number);
     if errors.errors() > 0 && !options.draft {
         return Made::Refused(errors);
     }
@@ -152,7 +168,8 @@ fn one(
         .photographs
         .par_iter()
         .map(|wanted| {
-            let bytes = photograph_bytes(&wanted.path).map_err(|e| format!("{}: {e}", wanted.path))?;
+            let bytes =
+                photograph_bytes(&wanted.path).map_err(|e| format!("{}: {e}", wanted.path))?;
             let longest = if wanted.half_width {
                 photograph::HALF_WIDTH
             } else {
@@ -201,7 +218,7 @@ fn write(loaded: &Loaded, folder: &Path, visit: &str, pdf: &[u8], draft: bool) -
     let target = folder.join(&name);
     let place = shown(loaded, &target);
     let done = std::fs::create_dir_all(folder).and_then(|()| {
-        let mut file = tempfile::NamedTempFile::new_in(folder)?;
+        let mut file = new_file(folder)?;
         file.write_all(pdf)?;
         file.persist(&target).map_err(|error| error.error)?;
         Ok(())
@@ -210,6 +227,17 @@ fn write(loaded: &Loaded, folder: &Path, visit: &str, pdf: &[u8], draft: bool) -
         Ok(()) => Made::Written(place, pdf.len()),
         Err(error) => Made::Disk(format!("{place}: {error}")),
     }
+}
+
+/// A temporary file beside the target, readable by others as any document is.
+fn new_file(folder: &Path) -> std::io::Result<tempfile::NamedTempFile> {
+    let mut builder = tempfile::Builder::new();
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::PermissionsExt;
+        builder.permissions(std::fs::Permissions::from_mode(0o644));
+    }
+    builder.tempfile_in(folder)
 }
 
 /// A path as shown: from the root of the book where it lies in it.

@@ -107,7 +107,10 @@ impl<T> Registry<T> {
             },
         );
         let register = match self.what {
-            "section" => format!("add it to `sections` of the circuit: `{{ id = \"{id}\" }}`", id = id.value),
+            "section" => format!(
+                "add it to `sections` of the circuit: `{{ id = \"{id}\" }}`",
+                id = id.value
+            ),
             what => format!("register it: `[[{what}]]` with `id = \"{}\"`", id.value),
         };
         match near {

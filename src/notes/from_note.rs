@@ -250,7 +250,9 @@ impl FromNote for Amount {
                 Err(refusal) => refusals.push(refusal),
             }
         }
-        let cured = refusals.iter().position(|refusal| !refusal.cures.is_empty());
+        let cured = refusals
+            .iter()
+            .position(|refusal| !refusal.cures.is_empty());
         let mut refusal = refusals.into_iter().nth(cured.unwrap_or(0))?;
         if text.trim().parse::<f64>().is_ok() {
             refusal.why = Some("its unit says what is measured".to_owned());

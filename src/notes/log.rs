@@ -262,7 +262,11 @@ impl LogReader<'_> {
         let number = text.parse::<f64>().ok().filter(|n| n.is_finite());
         if number.is_none() {
             if text.is_empty() {
-                self.row_fault(line, "a value is missing in this row", "nothing in one column");
+                self.row_fault(
+                    line,
+                    "a value is missing in this row",
+                    "nothing in one column",
+                );
                 return None;
             }
             let here = if text.contains(',') {

@@ -43,6 +43,9 @@ impl TomlText<'_> {
     }
 }
 
+/// Most lines told of one file.
+const MOST_TOLD: usize = 50;
+
 /// Parses a file, telling every syntax error once.
 pub(super) fn parse<'s>(
     file: FileId,
@@ -61,10 +64,27 @@ pub(super) fn parse<'s>(
     let (of_values, of_lines): (Vec<_>, Vec<_>) = errors
         .into_iter()
         .partition(|(range, message)| wrong_value(tree.get_ref(), range, message).is_some());
-    for (range, message) in &of_lines {
-        if bad_lines.insert(line_of(range)) || message.starts_with("unclosed") {
-            diagnostics.push(explain(file, source, tree.get_ref(), range, message));
+    let mut wrong = Vec::new();
+    for error in &of_lines {
+        if bad_lines.insert(line_of(&error.0)) || error.1.starts_with("unclosed") {
+            wrong.push(error);
         }
+    }
+    for (range, message) in wrong.iter().take(MOST_TOLD) {
+        diagnostics.push(explain(file, source, tree.get_ref(), range, message));
+    }
+    if let Some((range, _)) = wrong.get(MOST_TOLD) {
+        let more = wrong.len() - MOST_TOLD;
+        let line = Span::new(file, source.line(line_of(range)));
+        diagnostics.push(
+            Diagnostic::error(
+                "not-toml",
+                line,
+                format!("{more} more lines cannot be read"),
+            )
+            .here("the first of them")
+            .cure("is this another kind of file? Mend the first lines, then check again"),
+        );
     }
     let mut bad_values = Vec::new();
     for (range, message) in &of_values {

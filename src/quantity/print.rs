@@ -74,7 +74,12 @@ pub fn print_si(
     uncertainty: Option<f64>,
     system: UnitSystem,
 ) -> Printed {
-    let (found, symbol) = preferred(flavour, si, system);
+    // An uncertainty larger than the value decides the unit: 0.00 ± 0.21 bar, not 0 ± 21000 Pa.
+    let size = match uncertainty {
+        Some(half) if flavour.base() == flavour && half.abs() > si.abs() => half,
+        _ => si,
+    };
+    let (found, symbol) = preferred(flavour, size, system);
     let value = found.number(si);
     let half = uncertainty
         .map(|half| (half / found.unit.factor).abs())

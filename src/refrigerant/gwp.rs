@@ -92,7 +92,7 @@ pub fn mixture_gwp(parts: impl IntoIterator<Item = (f64, f64)>) -> f64 {
     sum / 100.0
 }
 
-/// Works out the CO2 equivalent in kg of a mass in kg: mass times GWP (Regulation (EU) 2024/573, Article 3(2)).
+/// Works out the CO2 equivalent in kg of a mass in kg: mass times GWP (Regulation (EU) 2024/573, Article 3, point (3)).
 pub fn co2e_kg(mass_kg: f64, gwp: f64) -> f64 {
     mass_kg * gwp
 }

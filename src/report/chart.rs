@@ -41,7 +41,11 @@ pub fn chart(course: &Course<'_>) -> Option<Chart> {
     let shift = in_unit(course.flavour, 0.0, unit)?;
     let to_unit = |si: f64| factor * si + shift;
     let mut top = to_unit(highest);
-    let mut bottom = if course.from_zero { 0.0 } else { to_unit(lowest) };
+    let mut bottom = if course.from_zero {
+        0.0
+    } else {
+        to_unit(lowest)
+    };
     if let Some((limit, _)) = &course.limit {
         top = top.max(to_unit(*limit));
     }
@@ -66,7 +70,12 @@ pub fn chart(course: &Course<'_>) -> Option<Chart> {
             })
             .collect(),
     };
-    let first = print_si(course.flavour, *course.value_si.first()?, None, course.units);
+    let first = print_si(
+        course.flavour,
+        *course.value_si.first()?,
+        None,
+        course.units,
+    );
     let last = print_si(course.flavour, *course.value_si.last()?, None, course.units);
     Some(Chart {
         alt: format!(
@@ -161,7 +170,11 @@ fn thinned(time_s: &[f64], values: &[f64]) -> Vec<(f64, f64)> {
         let by_value = |a: &&(f64, f64), b: &&(f64, f64)| a.1.total_cmp(&b.1);
         let (low, high) = (chunk.iter().min_by(by_value), chunk.iter().max_by(by_value));
         if let (Some(low), Some(high)) = (low, high) {
-            let (first, second) = if low.0 <= high.0 { (low, high) } else { (high, low) };
+            let (first, second) = if low.0 <= high.0 {
+                (low, high)
+            } else {
+                (high, low)
+            };
             kept.push(*first);
             if first.0 < second.0 {
                 kept.push(*second);

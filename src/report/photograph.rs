@@ -6,8 +6,9 @@
 use std::fmt;
 use std::io::Cursor;
 
-use fast_image_resize::images::{Image, ImageRef};
-use fast_image_resize::{FilterType, PixelType, ResizeAlg, ResizeOptions, Resizer};
+use fast_image_resize::images::{TypedImage, TypedImageRef};
+use fast_image_resize::pixels::U8x3;
+use fast_image_resize::{FilterType, ResizeAlg, ResizeOptions, Resizer};
 use image::codecs::jpeg::{JpegDecoder, JpegEncoder};
 use image::codecs::png::PngDecoder;
 use image::{DynamicImage, ExtendedColorType, ImageDecoder, ImageResult, Limits, RgbImage};
@@ -234,15 +235,18 @@ fn shrink(pixels: RgbImage, longest: u32) -> Result<RgbImage, PhotographFault> {
     let ratio = f64::from(longest) / f64::from(width.max(height));
     let scaled = |side: u32| ((f64::from(side) * ratio).round() as u32).max(1);
     let broken = |reason: String| PhotographFault::Broken(reason);
-    let from = ImageRef::new(width, height, pixels.as_raw(), PixelType::U8x3)
+    let (new_width, new_height) = (scaled(width), scaled(height));
+    let mut shrunk = vec![0; new_width as usize * new_height as usize * 3];
+    // Typed for this one kind of pixel: the untyped call would compile every kind there is.
+    let from = TypedImageRef::<U8x3>::from_buffer(width, height, pixels.as_raw())
         .map_err(|e| broken(e.to_string()))?;
-    let mut to = Image::new(scaled(width), scaled(height), PixelType::U8x3);
+    let mut to = TypedImage::<U8x3>::from_buffer(new_width, new_height, &mut shrunk)
+        .map_err(|e| broken(e.to_string()))?;
     let options = ResizeOptions::new().resize_alg(ResizeAlg::Convolution(FilterType::CatmullRom));
     Resizer::new()
-        .resize(&from, &mut to, &options)
+        .resize_typed(&from, &mut to, &options)
         .map_err(|e| broken(e.to_string()))?;
-    let (width, height) = (to.width(), to.height());
-    RgbImage::from_raw(width, height, to.into_vec())
+    RgbImage::from_raw(new_width, new_height, shrunk)
         .ok_or_else(|| broken("its rows do not add up".to_owned()))
 }
 

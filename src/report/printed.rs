@@ -102,6 +102,16 @@ pub fn sentence(text: &str) -> String {
     }
 }
 
+/// With a full stop at the end, unless it ends in one, and else as written.
+pub fn ended(text: &str) -> String {
+    let text = text.trim();
+    if text.ends_with(['.', '!', '?', '…']) {
+        text.to_owned()
+    } else {
+        format!("{text}.")
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

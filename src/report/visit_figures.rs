@@ -1,6 +1,6 @@
 //! Every figure of a visit, in the order of the report.
 
-use crate::job::{Site, System, Visit};
+use crate::job::{Moment, Site, System, Visit};
 use crate::refrigerant::GwpSet;
 use crate::ruleset::{Coverage, Plant, RuleSet, coverage};
 use crate::text::{Noted, Sources};
@@ -28,6 +28,10 @@ pub struct CircuitFigures {
     pub charge_co2e: Option<Figure>,
     /// What was lost, as CO2 equivalent.
     pub lost_co2e: Option<Figure>,
+    /// When refrigerant was charged before this loss, if it is known.
+    pub since: Option<Noted<Moment>>,
+    /// What had leaked in all since then, kg.
+    pub leaked_kg: f64,
     /// Plain loss per year.
     pub plain: Option<Figure>,
     /// Statutory leak rates with the rule that asks for each.
@@ -135,6 +139,8 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         net: account.net_of(number, &label("net-addition"), &format!("Net addition{of}")),
         charge_co2e: None,
         lost_co2e: None,
+        since: None,
+        leaked_kg: 0.0,
         plain: None,
         statutory: Vec::new(),
         coverage: Vec::new(),
@@ -153,7 +159,10 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         .coverage
         .iter()
         .find(|(_, coverage)| coverage.covered)
-        .map_or_else(|| gwp_set_of(site, visit.last_day()), |(rules, _)| rules.gwp);
+        .map_or_else(
+            || gwp_set_of(site, visit.last_day()),
+            |(rules, _)| rules.gwp,
+        );
     figures.charge_co2e = co2_equivalent(
         (full_kg, full.value.uncertainty, Origin::Note(full.span)),
         refrigerant,
@@ -194,6 +203,9 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         let figure = window.rate(method, &label(&format!("leak-rate/{slug}")), &title);
         statutory.extend(figure.map(|figure| (*rules, figure)));
     }
+    let (since, leaked_kg) = (window.since(), window.leaked_kg());
+    figures.since = since;
+    figures.leaked_kg = leaked_kg;
     figures.plain = plain;
     figures.statutory = statutory;
     figures

@@ -86,6 +86,8 @@ pub struct Account {
     pub entries: Vec<Entry>,
     /// What jobs had to add because it was lost, in order of time.
     pub additions: Vec<Addition>,
+    /// When the circuit was last charged anew: at installation, or with another refrigerant.
+    pub charged_anew: Option<Noted<Moment>>,
     /// From when every movement is known.
     pub complete_since: Option<Moment>,
 }
@@ -137,6 +139,16 @@ pub fn account(system: &System, circuit: usize, last: usize) -> Account {
     }
     entries.sort_by_key(|entry| entry.at.value);
     let additions = additions(&entries);
+    let charged_anew = entries
+        .iter()
+        .rfind(|entry| {
+            entry.kind == MovementKind::Charged
+                && matches!(
+                    entry.why,
+                    Some(MovementWhy::Installation | MovementWhy::Retrofit)
+                )
+        })
+        .map(|entry| entry.at);
     let complete_since = system
         .visits
         .first()
@@ -152,6 +164,7 @@ pub fn account(system: &System, circuit: usize, last: usize) -> Account {
     Account {
         entries,
         additions,
+        charged_anew,
         complete_since,
     }
 }

@@ -3,7 +3,8 @@
 use crate::job::Moment;
 use crate::quantity::{Flavour, Mass, Measured};
 use crate::text::Noted;
-use crate::working::account::{Account, Addition};
+use crate::vocabulary::refrigerant_file::MovementKind;
+use crate::working::account::{Account, Addition, Entry};
 use crate::working::working::{Figure, Method, Origin, Value, Working};
 use jiff::civil::Date;
 
@@ -113,13 +114,29 @@ impl Window<'_> {
         additions.get(first..=last).unwrap_or(&[])
     }
 
-    fn previous(&self) -> Option<&Addition> {
-        let group = self.group();
-        let first = group.first()?.at.value;
+    /// Whether an addition was before the circuit was last charged anew.
+    fn is_before_anew(&self, addition: &Addition) -> bool {
         self.account
-            .additions
-            .iter()
-            .rfind(|earlier| earlier.at.value < first)
+            .charged_anew
+            .is_some_and(|anew| addition.at.value < anew.value)
+    }
+
+    /// The charge before this loss, by another job: an addition, or one that filled the circuit,
+    /// such as that of an installation, a retrofit or a repair that lost nothing.
+    fn previous(&self) -> Option<&Entry> {
+        let first = self.group().first()?;
+        let added = |entry: &Entry| {
+            let additions = &self.account.additions;
+            additions
+                .iter()
+                .any(|known| known.at.value == entry.at.value)
+        };
+        self.account.entries.iter().rfind(|entry| {
+            let other_job = entry.visit.is_none() || entry.visit != first.visit;
+            let charged = entry.kind == MovementKind::Charged;
+            let before = entry.at.value < first.at.value;
+            charged && before && other_job && (entry.to_full || added(entry))
+        })
     }
 
     /// The first calculation after the rule's day has no addition between that day and this one.
@@ -197,7 +214,7 @@ impl Window<'_> {
         for addition in &self.account.additions {
             let day = addition.at.value.date();
             let inside = day > start || (day == start && self.verified.is_none());
-            if inside && addition.at.value <= end {
+            if inside && addition.at.value <= end && !self.is_before_anew(addition) {
                 sum += addition_kg(addition, &mut working);
             }
         }
@@ -206,6 +223,16 @@ impl Window<'_> {
             "The window is {cut}. It is not scaled up to a year."
         ));
         Some(working.finish(Value::Percent(rolling_average(sum, full)?, 2)))
+    }
+
+    /// When refrigerant was last charged before this loss.
+    pub fn since(&self) -> Option<Noted<Moment>> {
+        self.previous().map(|entry| entry.at)
+    }
+
+    /// What was lost in all, kg: all the additions that belong to this loss.
+    pub fn leaked_kg(&self) -> f64 {
+        self.group().iter().map(|addition| addition.leaked_kg).sum()
     }
 
     /// Plain loss per year since the last addition.

@@ -160,13 +160,11 @@ fn kind(
     if purpose == Some(Purpose::Verification) && !verified.is_empty() {
         return OutcomeKind::RepairVerified;
     }
-    if suspects {
-        return OutcomeKind::SuspectsOnly;
-    }
     match (searched, added) {
         (true, true) => OutcomeKind::NotFoundLossStands,
-        (true, false) => OutcomeKind::NothingFound,
         (false, true) => OutcomeKind::GasAdded,
+        (_, false) if suspects => OutcomeKind::SuspectsOnly,
+        (true, false) => OutcomeKind::NothingFound,
         (false, false) => OutcomeKind::Other,
     }
 }

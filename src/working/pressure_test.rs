@@ -22,7 +22,7 @@ pub static CHANGE: Method = Method {
     id: "corrected-pressure-change",
     name: "Pressure lost beyond what temperature explains",
     formula: "Δ = p₂' − p₂;  u²(Δ) = u²(p₁) + u²(p₂) + (p ÷ T)² × (2u²(T) + 2u²(lag) + (f ΔT)²) + u²(air);  U = 2u",
-    mathematics: "Delta = p'_2 - p_2, quad u^2(Delta) = u^2(p_1) + u^2(p_2) + (p/T)^2 (2 u^2(T) + 2 u^2(\"lag\") + (f Delta T)^2) + u^2(\"air\")",
+    mathematics: "Delta = p'_2 - p_2, \\ u^2(Delta) = u^2(p_1) + u^2(p_2) + u^2(\"air\") \\ quad + (p/T)^2 (2 u^2(T) + 2 u^2(\"lag\") + (f Delta T)^2)",
     source: "uncorrelated inputs, JCGM 100:2008 5.1; a reading's step as step/√12, F.2.2.1; coverage factor 2",
 };
 
@@ -139,6 +139,12 @@ pub fn hold(test: &PressureTest, circuit: &Circuit, visit: &Visit) -> Hold {
         hold.leak = Some(leak);
         hold.limit = Some(limit);
     }
+    if test.log.is_some() {
+        hold.reasons.push(
+            "Worked out from the first and the last row of the log; the rows between are only drawn."
+                .to_owned(),
+        );
+    }
     hold.verdict = verdict(test, &change, hold.leak.as_ref(), &mut hold.reasons);
     hold.expected = expected;
     hold.change = change;
@@ -242,7 +248,7 @@ fn expected(
     Some(working.finish(Value::Computed {
         flavour: Flavour::AbsolutePressure,
         si: expected,
-        uncertainty: None,
+        uncertainty: Some(2.0 * temperature_variance(expected / t2, t2 - t1).sqrt()),
     }))
 }
 
@@ -252,6 +258,14 @@ fn reading_uncertainty(pressure: &Measured<Pressure>) -> f64 {
         Some(half) => half / 3f64.sqrt(),
         None => pressure.step / 12f64.sqrt(),
     }
+}
+
+/// Part of the variance of the change that comes from the temperatures, Pa²: `(p/T)² (2u²(T) +
+/// 2u²(lag) + (f ΔT)²)`, from Pa/K and K.
+fn temperature_variance(pa_per_kelvin: f64, difference_k: f64) -> f64 {
+    let kelvin =
+        2.0 * TEMPERATURE_K.powi(2) + 2.0 * LAG_K.powi(2) + (FOLLOWED * difference_k).powi(2);
+    pa_per_kelvin.powi(2) * kelvin
 }
 
 fn change(test: &PressureTest, visit: &Visit, expected: &Figure, id: &str) -> Figure {
@@ -283,9 +297,9 @@ fn change(test: &PressureTest, visit: &Visit, expected: &Figure, id: &str) -> Fi
             Origin::Assumed(reason),
         )
     };
-    let u_t = kelvin("u(T)", TEMPERATURE_K, STUDY);
-    let u_lag = kelvin("u(lag)", LAG_K, STUDY);
-    let f = working.input("f", Value::Number(FOLLOWED, 2), Origin::Assumed(STUDY));
+    kelvin("u(T)", TEMPERATURE_K, STUDY);
+    kelvin("u(lag)", LAG_K, STUDY);
+    working.input("f", Value::Number(FOLLOWED, 2), Origin::Assumed(STUDY));
     let u_p1 = reading_uncertainty(&test.start.pressure.value);
     let u_p2 = reading_uncertainty(&test.end.pressure.value);
     for (symbol, value, noted) in [
@@ -314,10 +328,8 @@ fn change(test: &PressureTest, visit: &Visit, expected: &Figure, id: &str) -> Fi
             Origin::Assumed("the air pressure may have changed by 5 hPa between the readings"),
         );
     }
-    let variance = u_p1.powi(2)
-        + u_p2.powi(2)
-        + per_kelvin.powi(2) * (2.0 * u_t.powi(2) + 2.0 * u_lag.powi(2) + (f * (t2 - t1)).powi(2))
-        + u_air.powi(2);
+    let variance =
+        u_p1.powi(2) + u_p2.powi(2) + temperature_variance(per_kelvin, t2 - t1) + u_air.powi(2);
     working
         .note("A constant error of the gauge cancels, since both readings are of the same gauge.");
     working.finish(Value::Computed {

@@ -2,9 +2,9 @@
 
     python check_refrigerants.py target/release/rimebook [--seed 20261125] [--each 6]
 
-Saturation is asked of the program (`rimebook refrigerant NAME --at "T K" ... --format json`). Nitrogen has no command of its
-own: its points are handed to the test `coolprop_points` by the environment variable RIMEBOOK_POINTS. Exits with 1 on the first
-kind of failure, after telling all of it; 2 where the program cannot be asked.
+Saturation is asked of the program (`rimebook refrigerant NAME --at "T K" ... --format json`). Nitrogen and
+water vapour have no command of their own: their points are handed to the tests of `coolprop_points` in a folder named by the
+environment variable RIMEBOOK_POINTS. Exits with 1 after telling every failure, with 2 where the program cannot be asked.
 """
 
 import argparse
@@ -17,7 +17,7 @@ import sys
 import tempfile
 from pathlib import Path
 
-from generate_refrigerants import DATA, ROOT, Fluid, nitrogen_lines, random_point, refrigerants, rows
+from generate_refrigerants import DATA, ROOT, Fluid, nitrogen_lines, random_point, refrigerants, rows, water_lines
 
 PRESSURE_SHARE = 2e-4
 DENSITY_SHARE = 5e-4
@@ -45,7 +45,8 @@ def ask(program, designation, temperatures):
         command += ["--at", f"{temperature:.3f} K"]
     answer = subprocess.run(command, capture_output=True, text=True, encoding="utf-8")
     if answer.returncode != 0:
-        sys.exit(f"{' '.join(command)}\n{answer.stderr}")
+        print(f"{' '.join(command)}\n{answer.stderr}", file=sys.stderr)
+        sys.exit(2)
     found = json.loads(answer.stdout)["at"]
     if len(found) != len(temperatures):
         sys.exit(f"{designation}: {len(temperatures)} temperatures asked, {len(found)} answered")
@@ -70,16 +71,21 @@ def check_saturation(program, chance, each):
     return failures if count else ["saturation: no point was checked"]
 
 
-def check_nitrogen(chance):
+def check_gases(chance):
+    """Checks nitrogen's compressibility and the vapour pressure of liquid water through cargo test."""
+    files = {
+        "nitrogen.csv": ("pressure-pa;temperature-k;z", nitrogen_lines(chance, 2000)),
+        "water.csv": ("temperature-k;pressure-pa", water_lines(chance, 500)),
+    }
     with tempfile.TemporaryDirectory() as folder:
-        text = "pressure-pa;temperature-k;z\n" + "".join(f"{line}\n" for line in nitrogen_lines(chance, 2000))
-        Path(folder, "nitrogen.csv").write_text(text, encoding="utf-8")
-        command = ["cargo", "test", "--release", "--test", "main", "nitrogen_is_within_two_millionths"]
+        for name, (heading, lines) in files.items():
+            Path(folder, name).write_text("\n".join((heading, *lines, "")), encoding="utf-8")
+        command = ["cargo", "test", "--release", "--test", "main", "at_every_point_of_the_gases"]
         done = subprocess.run(
             command, cwd=ROOT, env={**os.environ, "RIMEBOOK_POINTS": folder}, capture_output=True, text=True
         )
-    passed = done.returncode == 0 and "1 passed" in done.stdout
-    print(f"nitrogen: 2000 points, {'all within 2e-6' if passed else 'failed'}")
+    passed = done.returncode == 0 and "2 passed" in done.stdout
+    print(f"nitrogen and water: 2500 points, {'all as close as asked' if passed else 'failed'}")
     return [] if passed else [done.stdout + done.stderr]
 
 
@@ -95,7 +101,7 @@ def main():
         sys.exit(2)
     print(f"seed {asked.seed}")
     chance = random.Random(asked.seed)
-    failures = check_saturation(str(asked.program.resolve()), chance, asked.each) + check_nitrogen(chance)
+    failures = check_saturation(str(asked.program.resolve()), chance, asked.each) + check_gases(chance)
     for failure in failures:
         print(failure, file=sys.stderr)
     sys.exit(1 if failures else 0)

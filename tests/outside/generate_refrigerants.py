@@ -228,6 +228,13 @@ def nitrogen_lines(chance, number):
         yield f"{pressure:.1f};{temperature:.3f};{nitrogen_z(pressure, temperature):.9f}"
 
 
+def water_lines(chance, number):
+    """Lines of random vapour pressures of liquid water (IAPWS-95), straight from CoolProp."""
+    for _ in range(number):
+        temperature = round(chance.uniform(273.16, 373.15), 3)
+        yield f"{temperature:.3f};{CP.PropsSI('P', 'T', temperature, 'Q', 0, 'Water'):.8g}"
+
+
 def point_line(designation, fluid, printed):
     """A line of points.csv: normal boiling point and dew point, critical point."""
     cell = lambda value, form: "" if value is None else format(value, form)
@@ -279,6 +286,7 @@ def main():
     chance = random.Random(20261125)
     write_nitrogen()
     write(POINTS / "nitrogen.csv", f"# Random points, {MADE_BY}.\npressure-pa;temperature-k;z\n", nitrogen_lines(chance, 400))
+    write(POINTS / "water.csv", f"# Random points, {MADE_BY}.\ntemperature-k;pressure-pa\n", water_lines(random.Random(20261126), 100))
     points, saturation, checks = [], [], []
     print_of = handbook_boiling()
     for designation, parts in refrigerants():

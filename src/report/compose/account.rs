@@ -1,11 +1,11 @@
 //! The refrigerant account by circuit and by cylinder, and the history of points and charges.
 
+use crate::quantity::{Flavour, UnitSystem, print_as};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Block, Column, ColumnKind, Entry, Part, Row, Table};
 use crate::report::printed::{self, capital};
-use crate::quantity::{Flavour, UnitSystem, print_as};
-use crate::vocabulary::{Identifier, Word};
 use crate::vocabulary::refrigerant_file::MovementKind;
+use crate::vocabulary::{Identifier, Word};
 use crate::working::account::Entry as Line;
 
 fn columns(heads: &[(&str, ColumnKind)]) -> Vec<Column> {
@@ -82,8 +82,9 @@ pub fn account(scene: &Scene<'_>) -> Part {
                 (&format!("Mass, {unit}"), ColumnKind::Number),
             ]),
             rows,
-            note: "In is positive, out is negative. What was recovered and charged back is no loss."
-                .to_owned(),
+            note:
+                "In is positive, out is negative. What was recovered and charged back is no loss."
+                    .to_owned(),
         });
     }
     part.tables.extend(cylinders(scene));
@@ -98,7 +99,8 @@ fn row(scene: &Scene<'_>, line: &Line) -> Row {
         cells: vec![
             printed::moment(line.at.value.civil),
             line.kind.word().to_owned(),
-            line.why.map_or_else(String::new, |why| why.word().to_owned()),
+            line.why
+                .map_or_else(String::new, |why| why.word().to_owned()),
             line.cylinder
                 .as_ref()
                 .map_or_else(String::new, |id| id.0.clone()),
@@ -111,10 +113,11 @@ fn row(scene: &Scene<'_>, line: &Line) -> Row {
 /// Cylinders used: scale readings and where their gas comes from.
 fn cylinders(scene: &Scene<'_>) -> Option<Table> {
     let unit = mass_unit(scene);
-    let number = |mass: Option<crate::text::Noted<crate::quantity::Measured<crate::quantity::Mass>>>| {
-        mass.and_then(|mass| print_as(Flavour::Mass, mass.value.value.si(), unit, 2))
-            .map_or_else(String::new, |printed| printed.number)
-    };
+    let number =
+        |mass: Option<crate::text::Noted<crate::quantity::Measured<crate::quantity::Mass>>>| {
+            mass.and_then(|mass| print_as(Flavour::Mass, mass.value.value.si(), unit, 2))
+                .map_or_else(String::new, |printed| printed.number)
+        };
     let rows: Vec<Row> = scene
         .visit
         .movements

@@ -51,10 +51,7 @@ fn facts(scene: &Scene<'_>, finding: &Finding) -> Vec<Entry> {
         add("Kind", kind.value.word().to_owned());
     }
     if let Some(grade) = grade(note) {
-        add(
-            "Evidence",
-            format!("{}: {}", grade.word(), grade.meaning()),
-        );
+        add("Evidence", format!("{}: {}", grade.word(), grade.meaning()));
     }
     if let Some(size) = &note.size {
         let rate = crate::quantity::print(&size.rate.value, scene.site.units);
@@ -150,6 +147,15 @@ fn pictures(
     pictures
 }
 
+/// A caption without the word before or after at its start, which the pair prints itself.
+fn unmarked(caption: &str) -> &str {
+    let marks = ["before", "after"];
+    match caption.split_once([':', ',']) {
+        Some((first, rest)) if marks.contains(&first.trim().to_lowercase().as_str()) => rest.trim(),
+        _ => caption,
+    }
+}
+
 fn photo(
     note: &PictureNote,
     path: &str,
@@ -163,7 +169,11 @@ fn photo(
     });
     Photo {
         number: photographs.len(),
-        caption: sentence(&note.caption),
+        caption: sentence(if half_width {
+            unmarked(&note.caption)
+        } else {
+            &note.caption
+        }),
         alt: sentence(&note.caption),
         rings: note
             .rings

@@ -1,12 +1,12 @@
 //! The first page, for the customer: outcome, facts, points, what is open.
 
+use crate::notes::Proof;
+use crate::quantity::{Flavour, LeakRate, print_si};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{
     Block, Caution, Entry, Fact, Head, OpenItem, Outcome, PointRow, PointState, Points,
 };
 use crate::report::printed::{self, counted, sentence};
-use crate::notes::Proof;
-use crate::quantity::{Flavour, LeakRate, print_si};
 use crate::text::Diagnostic;
 use crate::vocabulary::Word;
 use crate::vocabulary::finding_field::FindingState;
@@ -80,7 +80,9 @@ fn particulars(scene: &Scene<'_>) -> Vec<Entry> {
     let system = scene.system.note.as_ref();
     add(
         "Category",
-        system.and_then(|s| s.category).map(|c| c.value.word().to_owned()),
+        system
+            .and_then(|s| s.category)
+            .map(|c| c.value.word().to_owned()),
     );
     add(
         "In service since",
@@ -98,11 +100,16 @@ fn particulars(scene: &Scene<'_>) -> Vec<Entry> {
     );
     add(
         "Left",
-        visit.and_then(|v| v.left).map(|l| l.value.word().to_owned()),
+        visit
+            .and_then(|v| v.left)
+            .map(|l| l.value.word().to_owned()),
     );
     add(
         "Back in normal operation",
-        scene.visit.back.map(|back| printed::moment(back.value.civil)),
+        scene
+            .visit
+            .back
+            .map(|back| printed::moment(back.value.civil)),
     );
     entries
 }
@@ -112,7 +119,10 @@ pub fn outcome(scene: &Scene<'_>) -> Outcome {
     let leaks = scene.leaks().count();
     let found = printed::capital(&counted(leaks, "leak", "leaks"));
     let count = |wanted: fn(&Standing) -> bool| {
-        scene.leaks().filter(|(_, _, standing)| wanted(standing)).count()
+        scene
+            .leaks()
+            .filter(|(_, _, standing)| wanted(standing))
+            .count()
     };
     let repaired = count(|s| matches!(s, Standing::Proved | Standing::NotProved));
     let proved = count(|s| matches!(s, Standing::Proved));
@@ -123,27 +133,41 @@ pub fn outcome(scene: &Scene<'_>) -> Outcome {
         }
         OutcomeKind::RepairedNotProved => format!(
             "{found} found and repaired; {} of the repairs proved.",
-            if proved == 0 { "none".to_owned() } else { printed::count(proved) }
+            if proved == 0 {
+                "none".to_owned()
+            } else {
+                printed::count(proved)
+            }
         ),
         OutcomeKind::PartlyRepaired => {
-            format!("{found} found, {} repaired; the rest is open.", printed::count(repaired))
+            format!(
+                "{found} found, {} repaired; the rest is open.",
+                printed::count(repaired)
+            )
         }
         OutcomeKind::LeftOpen => format!("{found} found and left open."),
         OutcomeKind::SuspectsOnly => "A leak is suspected; none was located.".to_owned(),
         OutcomeKind::NotFoundLossStands => {
             "Refrigerant had been lost, and its leak was not found.".to_owned()
         }
-        OutcomeKind::NothingFound => "Searched; nothing was found where the search reached.".to_owned(),
+        OutcomeKind::NothingFound => {
+            "Searched; nothing was found where the search reached.".to_owned()
+        }
         OutcomeKind::RepairVerified => {
             let points = scene.figures.outcome.verified.len();
             if points == 1 {
                 "The earlier repair was checked again; nothing was shown there.".to_owned()
             } else {
-                format!("{} earlier repairs were checked again; nothing was shown there.", printed::capital(&printed::count(points)))
+                format!(
+                    "{} earlier repairs were checked again; nothing was shown there.",
+                    printed::capital(&printed::count(points))
+                )
             }
         }
-        OutcomeKind::GasAdded => "Refrigerant was added; the leak was neither searched for nor repaired.".to_owned(),
-        OutcomeKind::Retrofitted => "The system was changed to another refrigerant.".to_owned(),
+        OutcomeKind::GasAdded => {
+            "Refrigerant was added; the leak was neither searched for nor repaired.".to_owned()
+        }
+        OutcomeKind::Retrofitted => retrofit(scene),
         OutcomeKind::Other => format!("{} carried out.", scene.purpose()),
     };
     let suspects = scene
@@ -163,31 +187,49 @@ pub fn outcome(scene: &Scene<'_>) -> Outcome {
     }
 }
 
+/// Which refrigerant was changed for which.
+fn retrofit(scene: &Scene<'_>) -> String {
+    let day_before = scene.visit.name.date.yesterday().ok();
+    let change = (0..scene.system.circuits.len()).find_map(|circuit| {
+        let old = scene.system.in_force(circuit, day_before?)?.refrigerant?;
+        let new = scene.refrigerant(circuit)?;
+        (old != new).then_some((old.designation, new.designation))
+    });
+    match change {
+        Some((old, new)) => format!("The system was changed from {old} to {new}."),
+        None => "The system was changed to another refrigerant.".to_owned(),
+    }
+}
+
 fn because(scene: &Scene<'_>) -> Vec<String> {
     let mut because = Vec::new();
     for (_, finding, standing) in scene.leaks().take(3) {
         let place = scene.place(finding);
-        let repair = finding.note.repairs.last().map(|repair| repair.what.clone());
+        let repair = finding
+            .note
+            .repairs
+            .last()
+            .map(|repair| repair.what.clone());
         because.push(match (standing, repair) {
             (Standing::Proved | Standing::NotProved, Some(repair)) => {
-                format!("{place}: {}", sentence(&repair).to_lowercase_first())
+                format!("{place}: {}", printed::ended(&repair))
             }
             _ => match &finding.note.cause {
-                Some(cause) => format!("{place}: {}", sentence(&cause.value).to_lowercase_first()),
+                Some(cause) => format!("{place}: {}", printed::ended(&cause.value)),
                 None => format!("{place}: {}.", scene.state(finding, standing).1),
             },
         });
     }
     for circuit in &scene.figures.circuits {
-        let Some(addition) = circuit.account.addition_of(scene.number) else {
+        if circuit.account.addition_of(scene.number).is_none() {
             continue;
-        };
+        }
         let name = scene.system.circuit_name(circuit.circuit);
-        let mass = scene.mass(addition.leaked_kg, addition.uncertainty_kg);
-        because.push(match circuit.account.additions.iter().rfind(|a| a.at.value < addition.at.value && a.visit != addition.visit) {
-            Some(before) => format!(
+        let mass = scene.mass(circuit.leaked_kg, None);
+        because.push(match circuit.since {
+            Some(since) => format!(
                 "About {mass} of refrigerant had been lost from {name} since {}.",
-                printed::day(before.at.value.date())
+                printed::day(since.value.date())
             ),
             None => format!("About {mass} of refrigerant had been lost from {name}."),
         });
@@ -201,23 +243,6 @@ fn because(scene: &Scene<'_>) -> Vec<String> {
         ));
     }
     because
-}
-
-trait LowercaseFirst {
-    fn to_lowercase_first(&self) -> String;
-}
-
-impl LowercaseFirst for String {
-    /// With a small letter at the start, unless the first word is a name or an abbreviation.
-    fn to_lowercase_first(&self) -> String {
-        let mut letters = self.chars();
-        match (letters.next(), letters.clone().next()) {
-            (Some(first), Some(second)) if first.is_uppercase() && second.is_lowercase() => {
-                first.to_lowercase().chain(letters).collect()
-            }
-            _ => self.clone(),
-        }
-    }
 }
 
 /// At most four facts.
@@ -246,17 +271,27 @@ fn joint_fact(scene: &Scene<'_>) -> Option<Fact> {
     let looks: Vec<_> = repaired
         .iter()
         .filter_map(|(_, finding, _)| {
-            finding.note.proofs.iter().rev().find_map(|proof| match proof {
-                Proof::Look(look) if proves(scene.system, scene.visit, proof, None) => Some(look),
-                _ => None,
-            })
+            finding
+                .note
+                .proofs
+                .iter()
+                .rev()
+                .find_map(|proof| match proof {
+                    Proof::Look(look) if proves(scene.system, scene.visit, proof, None) => {
+                        Some(look)
+                    }
+                    _ => None,
+                })
         })
         .collect();
     if repaired.is_empty() {
         let checked = scene.figures.outcome.verified.len();
         return (checked > 0).then(|| Fact {
             label: "Earlier repairs".to_owned(),
-            value: format!("{} checked again, nothing shown", printed::capital(&printed::count(checked))),
+            value: format!(
+                "{} checked again, nothing shown",
+                printed::capital(&printed::count(checked))
+            ),
             qualifier: proved_on(scene),
             working: None,
         });
@@ -264,7 +299,10 @@ fn joint_fact(scene: &Scene<'_>) -> Option<Fact> {
     let label = if repaired.len() == 1 {
         "Repaired place".to_owned()
     } else {
-        format!("{} repaired places", printed::capital(&printed::count(repaired.len())))
+        format!(
+            "{} repaired places",
+            printed::capital(&printed::count(repaired.len()))
+        )
     };
     Some(if looks.is_empty() {
         Fact {
@@ -286,7 +324,11 @@ fn joint_fact(scene: &Scene<'_>) -> Option<Fact> {
             } else if all {
                 "All checked again, nothing shown".to_owned()
             } else {
-                format!("{} of {} checked again, nothing shown", looks.len(), repaired.len())
+                format!(
+                    "{} of {} checked again, nothing shown",
+                    looks.len(),
+                    repaired.len()
+                )
             },
             qualifier: Some(match proved_on(scene) {
                 Some(proved) => format!("{}; {proved}", methods.join(", ")),
@@ -318,9 +360,10 @@ fn test_fact(scene: &Scene<'_>) -> Option<Fact> {
         .rfind(|(_, hold)| hold.verdict != HoldVerdict::Strength)?;
     let what = match test.section() {
         Some(section) => format!("Section {section}, tested"),
-        None if scene.system.several_circuits() => {
-            printed::capital(&format!("{}, tested", scene.system.circuit_name(test.circuit)))
-        }
+        None if scene.system.several_circuits() => printed::capital(&format!(
+            "{}, tested",
+            scene.system.circuit_name(test.circuit)
+        )),
         None => "Whole circuit, tested".to_owned(),
     };
     let size = hold.limit_mass.as_ref().or(hold.limit.as_ref());
@@ -354,23 +397,29 @@ fn rate(scene: &Scene<'_>, figure: &crate::working::Figure) -> String {
             si,
             ..
         } => {
-            let day = si * 86_400.0;
-            format!(
-                "{} of nitrogen a day",
-                print_si(Flavour::Mass, two_digits(day), None, scene.site.units)
-            )
+            let unit = match scene.site.units {
+                crate::quantity::UnitSystem::Metric => "g",
+                crate::quantity::UnitSystem::Us => "oz",
+            };
+            let day = crate::quantity::print_as(Flavour::Mass, si * 86_400.0, unit, 9)
+                .and_then(|printed| printed.number.parse::<f64>().ok());
+            day.map_or(printed, |day| {
+                format!("{}\u{a0}{unit} of nitrogen a day", rounded_up(day))
+            })
         }
         _ => printed,
     }
 }
 
-/// Rounded up to two significant digits: a limit is never made smaller by rounding.
-fn two_digits(value: f64) -> f64 {
-    if value <= 0.0 {
-        return value;
-    }
-    let unit = 10f64.powf(value.log10().floor() - 1.0);
-    (value / unit).ceil() * unit
+/// Rounded up to two digits or so: a limit is never made smaller by rounding.
+fn rounded_up(value: f64) -> String {
+    let decimals = match value {
+        v if v >= 10.0 => 0,
+        v if v >= 1.0 => 1,
+        _ => 2,
+    };
+    let scale = 10f64.powi(decimals);
+    crate::working::rounded((value * scale - 1e-9).ceil() / scale, decimals as usize)
 }
 
 fn refrigerant_fact(scene: &Scene<'_>) -> Option<Fact> {
@@ -401,7 +450,7 @@ fn refrigerant_fact(scene: &Scene<'_>) -> Option<Fact> {
         .map(|figure| figure.id.clone());
     Some(Fact {
         label: "Refrigerant".to_owned(),
-        value: format!("{} had been lost", scene.mass(leaked, added.first().and_then(|(_, a)| a.uncertainty_kg))),
+        value: format!("{} had been lost", scene.mass(leaked, None)),
         qualifier: (co2e > 0.0).then(|| scene.tonnes(co2e)),
         working,
     })
@@ -449,17 +498,17 @@ pub fn leaking_again(scene: &Scene<'_>) -> Vec<Block> {
             })
         });
         let again = if held.is_some() {
-            "is leaking again"
+            format!(
+                "is leaking again, for the {} time in {months} months",
+                ordinal(times)
+            )
         } else {
-            "is still leaking"
+            "is still leaking".to_owned()
         };
         blocks.push(Block::Paragraph {
             c: vec![
                 crate::report::data::Inline::plain(format!("{} ", scene.place(finding))),
-                crate::report::data::Inline::strong(format!(
-                    "{again}, for the {} time in {months} months",
-                    ordinal(times)
-                )),
+                crate::report::data::Inline::strong(again),
                 crate::report::data::Inline::plain(format!(
                     ": {}.{}",
                     printed::and_list(&days),
@@ -496,13 +545,18 @@ pub fn points(scene: &Scene<'_>) -> Points {
             place: scene.place(finding),
             state,
             state_words,
-            evidence: grade(&finding.note).map_or_else(String::new, |grade| grade.word().to_owned()),
+            evidence: grade(&finding.note)
+                .map_or_else(String::new, |grade| grade.word().to_owned()),
             size: size.unwrap_or_default(),
         });
     }
     let listed = |point: &crate::vocabulary::Identifier| {
         scene.visit.findings.iter().any(|finding| {
-            finding.note.point.as_ref().is_some_and(|id| id.value == *point)
+            finding
+                .note
+                .point
+                .as_ref()
+                .is_some_and(|id| id.value == *point)
         })
     };
     let mut number = rows.len();
@@ -526,7 +580,14 @@ pub fn points(scene: &Scene<'_>) -> Points {
             );
         }
     }
+    let named: Vec<String> = scene
+        .findings()
+        .map(|(_, finding, _)| scene.place(finding))
+        .collect();
     for (place, _) in not_reached(scene) {
+        if named.contains(&place) {
+            continue;
+        }
         add(place, PointState::NotReached, "not reached".to_owned());
     }
     let unit = match scene.site.units {
@@ -552,10 +613,14 @@ fn size_of(scene: &Scene<'_>, finding: &crate::job::Finding) -> Option<String> {
         return Some(crate::quantity::print(&measured, scene.site.units).to_string());
     };
     use crate::quantity::Quantity;
-    let printed = print_si(Flavour::MassRate, measured.value.si(), measured.uncertainty, scene.site.units);
-    let in_unit = |si: f64| {
-        crate::quantity::print_as(Flavour::MassRate, si, unit, 0).map(|p| p.number)
-    };
+    let printed = print_si(
+        Flavour::MassRate,
+        measured.value.si(),
+        measured.uncertainty,
+        scene.site.units,
+    );
+    let in_unit =
+        |si: f64| crate::quantity::print_as(Flavour::MassRate, si, unit, 0).map(|p| p.number);
     let number = in_unit(measured.value.si())?;
     Some(match measured.uncertainty.and_then(in_unit) {
         Some(half) => format!("{number} ± {half}"),
@@ -633,8 +698,18 @@ pub fn still_open(scene: &Scene<'_>) -> Vec<OpenItem> {
         }
     }
     for (place, reason) in not_reached(scene) {
+        if items
+            .iter()
+            .any(|item: &OpenItem| item.what.starts_with(&format!("{place}: ")))
+        {
+            continue;
+        }
         items.push(OpenItem {
-            what: format!("{} {} to be searched ({reason}).", printed::capital(&place), if place.ends_with('s') { "have" } else { "has" }),
+            what: format!(
+                "{} {} to be searched ({reason}).",
+                printed::capital(&place),
+                if place.ends_with('s') { "have" } else { "has" }
+            ),
             decided: None,
         });
     }
@@ -642,10 +717,17 @@ pub fn still_open(scene: &Scene<'_>) -> Vec<OpenItem> {
         let (Some(what), Some(answer)) = (&advice.what, &advice.answer) else {
             continue;
         };
-        let to = advice.to.as_ref().map_or("customer", |to| to.value.as_str());
+        let to = advice
+            .to
+            .as_ref()
+            .map_or("customer", |to| to.value.as_str());
         items.push(OpenItem {
             what: sentence(&what.value),
-            decided: Some(format!("{}: {}", printed::capital(to), sentence(&answer.value).to_lowercase_first())),
+            decided: Some(format!(
+                "{}: {}",
+                printed::capital(to),
+                printed::ended(&answer.value)
+            )),
         });
     }
     items
@@ -653,7 +735,9 @@ pub fn still_open(scene: &Scene<'_>) -> Vec<OpenItem> {
 
 /// What waiting would cost: only where something is open and a loss is known.
 pub fn waiting(scene: &Scene<'_>) -> Vec<Block> {
-    let open = scene.leaks().any(|(_, _, standing)| !matches!(standing, Standing::Proved))
+    let open = scene
+        .leaks()
+        .any(|(_, _, standing)| !matches!(standing, Standing::Proved))
         || matches!(
             scene.figures.outcome.kind,
             OutcomeKind::NotFoundLossStands | OutcomeKind::GasAdded | OutcomeKind::SuspectsOnly
@@ -685,7 +769,11 @@ pub fn waiting(scene: &Scene<'_>) -> Vec<Block> {
             scene.about(kg),
             scene.system.circuit_name(circuit.circuit)
         );
-        if let Some(gwp) = circuit.lost_co2e.as_ref().filter(|_| addition.leaked_kg > 0.0) {
+        if let Some(gwp) = circuit
+            .lost_co2e
+            .as_ref()
+            .filter(|_| addition.leaked_kg > 0.0)
+        {
             let per_kg = gwp.value.number() / addition.leaked_kg;
             text += &format!(" ({})", scene.tonnes(per_kg * kg));
         }

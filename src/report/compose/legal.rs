@@ -19,7 +19,11 @@ pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
         for (rules, coverage) in &circuit.coverage {
             let mut statement = format!(
                 "{name}: {}, {}.",
-                if coverage.covered { "covered" } else { "not covered" },
+                if coverage.covered {
+                    "covered"
+                } else {
+                    "not covered"
+                },
                 coverage.why
             );
             if let Some(tonnes) = coverage.co2e_t.filter(|_| rules.word != RuleSetWord::Us82) {
@@ -48,10 +52,16 @@ pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
                         "{name}: leak rate {rate_text} ({}); trigger {trigger} % for {}: {}.",
                         rate.method.name.to_lowercase(),
                         category.value.word(),
-                        if over { "over it, repair is due" } else { "not over it" }
+                        if over {
+                            "over it, repair is due"
+                        } else {
+                            "not over it"
+                        }
                     )
                 }
-                None => format!("{name}: leak rate {rate_text}; no category is noted, so that no trigger can be named."),
+                None => format!(
+                    "{name}: leak rate {rate_text}; no category is noted, so that no trigger can be named."
+                ),
             };
             rows.push(LegalRow {
                 rule: rules.title.to_owned(),
@@ -80,7 +90,11 @@ fn months(scene: &Scene<'_>) -> Option<i32> {
         .flat_map(|circuit| &circuit.coverage)
         .filter(|(rules, coverage)| coverage.covered && !rules.asks_leak_rate)
         .map(|(_, coverage)| {
-            interval_months(coverage.co2e_t.unwrap_or(0.0), coverage.annex_two_kg, detection)
+            interval_months(
+                coverage.co2e_t.unwrap_or(0.0),
+                coverage.annex_two_kg,
+                detection,
+            )
         })
         .min()
 }
@@ -105,7 +119,8 @@ pub fn next_dates(scene: &Scene<'_>) -> Vec<NextDate> {
             .any(|(rules, coverage)| rules.word == word && coverage.covered)
     };
     let europe = words.contains(&RuleSetWord::Eu2024) && covered(RuleSetWord::Eu2024);
-    if repaired && europe
+    if repaired
+        && europe
         && let Ok(by) = last.checked_add(Span::new().months(1))
     {
         dates.push((
@@ -128,9 +143,17 @@ pub fn next_dates(scene: &Scene<'_>) -> Vec<NextDate> {
     if over && us {
         let proved = scene.figures.outcome.kind == OutcomeKind::RepairedProved;
         let (days, what, source) = if proved {
-            (10, "Follow-up verification test", "40 CFR 82.157(e)(2), 84.106(e)")
+            (
+                10,
+                "Follow-up verification test",
+                "40 CFR 82.157(e)(2), 84.106(e)",
+            )
         } else {
-            (30, "Repair the leaks", "40 CFR 82.157(d), 84.106(d): 30 days, 120 with an industrial process shutdown")
+            (
+                30,
+                "Repair the leaks",
+                "40 CFR 82.157(d), 84.106(d): 30 days, 120 with an industrial process shutdown",
+            )
         };
         let from = if proved {
             last
@@ -156,12 +179,11 @@ pub fn next_dates(scene: &Scene<'_>) -> Vec<NextDate> {
             ));
         }
     }
-    let searched_all = scene.visit.searches.iter().any(|search| {
-        search
-            .note
-            .all_visible
-            .is_some_and(|yes| yes.value)
-    });
+    let searched_all = scene
+        .visit
+        .searches
+        .iter()
+        .any(|search| search.note.all_visible.is_some_and(|yes| yes.value));
     if let Some(months) = months(scene).filter(|_| europe && searched_all)
         && let Ok(by) = last.checked_add(Span::new().months(months))
     {
@@ -171,7 +193,9 @@ pub fn next_dates(scene: &Scene<'_>) -> Vec<NextDate> {
                 what: "Leak check".to_owned(),
                 by: format!("by {}", printed::day(by)),
                 not_before: None,
-                because: Some(format!("Regulation (EU) 2024/573, Article 5(6): every {months} months")),
+                because: Some(format!(
+                    "Regulation (EU) 2024/573, Article 5(6): every {months} months"
+                )),
             },
         ));
     }

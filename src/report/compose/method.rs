@@ -15,7 +15,10 @@ pub fn safety(scene: &Scene<'_>) -> Safety {
     for check in scene.visit.note.iter().flat_map(|note| &note.safety_check) {
         let mut parts = Vec::new();
         if let Some(air) = &check.air {
-            parts.push(format!("refrigerant in the air {}", print(&air.value, scene.site.units)));
+            parts.push(format!(
+                "refrigerant in the air {}",
+                print(&air.value, scene.site.units)
+            ));
         }
         if let Some(oxygen) = &check.oxygen {
             parts.push(format!("oxygen {}", print(&oxygen.value, scene.site.units)));
@@ -80,7 +83,9 @@ pub fn method(scene: &Scene<'_>) -> Method {
         .iter()
         .map(|search| {
             let note = &search.note;
-            let mut how = note.method.map_or_else(String::new, |m| m.value.word().to_owned());
+            let mut how = note
+                .method
+                .map_or_else(String::new, |m| m.value.word().to_owned());
             if let Some(instrument) = &note.instrument {
                 how += &format!(", {}", instrument.value);
             }
@@ -149,12 +154,11 @@ pub fn method(scene: &Scene<'_>) -> Method {
 fn limits(scene: &Scene<'_>) -> Vec<String> {
     let mut limits = Vec::new();
     if !scene.visit.searches.is_empty() {
-        let all = scene.visit.searches.iter().any(|search| {
-            search
-                .note
-                .all_visible
-                .is_some_and(|all| all.value)
-        });
+        let all = scene
+            .visit
+            .searches
+            .iter()
+            .any(|search| search.note.all_visible.is_some_and(|all| all.value));
         if !all {
             limits.push("The search was not of every visible and accessible part.".to_owned());
         }
@@ -180,7 +184,8 @@ pub fn work(scene: &Scene<'_>) -> Part {
             }
             Some(Row {
                 cells: vec![
-                    work.at.map_or_else(String::new, |at| printed::moment(at.value.civil)),
+                    work.at
+                        .map_or_else(String::new, |at| printed::moment(at.value.civil)),
                     work.part.as_ref()?.value.clone(),
                     done,
                 ],
@@ -253,10 +258,26 @@ pub fn used(scene: &Scene<'_>) -> Part {
         .searches
         .iter()
         .filter_map(|s| s.note.instrument.as_ref())
-        .chain(visit.pressure_tests.iter().flat_map(|t| [&t.note.gauge, &t.note.thermometer]).flatten())
-        .chain(visit.vacuum_tests.iter().filter_map(|t| t.note.gauge.as_ref()))
+        .chain(
+            visit
+                .pressure_tests
+                .iter()
+                .flat_map(|t| [&t.note.gauge, &t.note.thermometer])
+                .flatten(),
+        )
+        .chain(
+            visit
+                .vacuum_tests
+                .iter()
+                .filter_map(|t| t.note.gauge.as_ref()),
+        )
         .chain(visit.movements.iter().filter_map(|m| m.note.scale.as_ref()))
-        .chain(visit.detector_checks.iter().filter_map(|c| c.note.instrument.as_ref()))
+        .chain(
+            visit
+                .detector_checks
+                .iter()
+                .filter_map(|c| c.note.instrument.as_ref()),
+        )
         .map(|id| &id.value)
         .collect();
     instruments.sort();
@@ -265,7 +286,11 @@ pub fn used(scene: &Scene<'_>) -> Part {
         let Some(note) = scene.book.instruments.get(id) else {
             continue;
         };
-        let mut parts = vec![note.kind.as_ref().map_or_else(String::new, |k| k.value.clone())];
+        let mut parts = vec![
+            note.kind
+                .as_ref()
+                .map_or_else(String::new, |k| k.value.clone()),
+        ];
         let last = note
             .checked
             .iter()
@@ -276,16 +301,27 @@ pub fn used(scene: &Scene<'_>) -> Part {
         if let Some(last) = last {
             parts.push(format!("last checked or calibrated {}", printed::day(last)));
         }
-        let proved = visit
-            .detector_checks
-            .iter()
-            .find(|check| check.note.instrument.as_ref().is_some_and(|i| i.value == *id));
+        let proved = visit.detector_checks.iter().find(|check| {
+            check
+                .note
+                .instrument
+                .as_ref()
+                .is_some_and(|i| i.value == *id)
+        });
         if let Some(check) = proved {
-            let leak = check.note.reference_leak.as_ref().map_or("a reference leak", |l| l.value.as_str());
+            let leak = check
+                .note
+                .reference_leak
+                .as_ref()
+                .map_or("a reference leak", |l| l.value.as_str());
             let responded = check.note.responded.is_some_and(|yes| yes.value);
             parts.push(format!(
                 "{} {leak} at {}",
-                if responded { "responded to" } else { "did not respond to" },
+                if responded {
+                    "responded to"
+                } else {
+                    "did not respond to"
+                },
                 printed::clock(check.at.value.civil)
             ));
         }

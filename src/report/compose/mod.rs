@@ -86,7 +86,8 @@ fn document(scene: &Scene<'_>, draft: bool) -> Document {
         .and_then(|note| note.contractor.as_ref());
     let paper = contractor.and_then(|c| c.paper).map(|paper| paper.value);
     Document {
-        title: format!("{kind}, {system}, {}", printed::days(visit.name.date, last)).replace('\u{a0}', " "),
+        title: format!("{kind}, {system}, {}", printed::days(visit.name.date, last))
+            .replace('\u{a0}', " "),
         author: scene.contractor_name(),
         language: "en".to_owned(),
         region: None,

@@ -21,7 +21,12 @@ pub fn readings(scene: &Scene<'_>) -> Part {
     for reading in readings {
         let at = printed::moment(reading.at.value.civil);
         columns.push(Column {
-            head: match scene.system.circuits.get(reading.circuit).and_then(|c| c.id.as_ref()) {
+            head: match scene
+                .system
+                .circuits
+                .get(reading.circuit)
+                .and_then(|c| c.id.as_ref())
+            {
                 Some(id) if several => format!("{id}, {at}"),
                 _ => at,
             },
@@ -48,19 +53,36 @@ pub fn readings(scene: &Scene<'_>) -> Part {
             .visit
             .operating
             .iter()
-            .map(|reading| get(&reading.note).map(|m| print(&m.value, scene.site.units).to_string()))
+            .map(|reading| {
+                get(&reading.note).map(|m| print(&m.value, scene.site.units).to_string())
+            })
             .collect()
     }
     let _ = units;
     add("Suction pressure", all(scene, |note| note.suction_pressure));
-    add("Suction temperature", all(scene, |note| note.suction_temperature));
-    add("Discharge pressure", all(scene, |note| note.discharge_pressure));
-    add("Discharge temperature", all(scene, |note| note.discharge_temperature));
+    add(
+        "Suction temperature",
+        all(scene, |note| note.suction_temperature),
+    );
+    add(
+        "Discharge pressure",
+        all(scene, |note| note.discharge_pressure),
+    );
+    add(
+        "Discharge temperature",
+        all(scene, |note| note.discharge_temperature),
+    );
     add("Liquid pressure", all(scene, |note| note.liquid_pressure));
-    add("Liquid temperature", all(scene, |note| note.liquid_temperature));
+    add(
+        "Liquid temperature",
+        all(scene, |note| note.liquid_temperature),
+    );
     add("Air on the condenser", all(scene, |note| note.ambient));
     add("Receiver level", all(scene, |note| note.receiver_level));
-    add("Compressor current", all(scene, |note| note.compressor_current));
+    add(
+        "Compressor current",
+        all(scene, |note| note.compressor_current),
+    );
     let texts = |get: fn(&crate::notes::OperatingNote) -> &Option<Noted<String>>| {
         readings
             .iter()

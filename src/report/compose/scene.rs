@@ -120,7 +120,12 @@ impl<'a> Scene<'a> {
             .system
             .points
             .get(point)
-            .map(|note| note.replaced.iter().map(|day| day.value).collect::<Vec<_>>())
+            .map(|note| {
+                note.replaced
+                    .iter()
+                    .map(|day| day.value)
+                    .collect::<Vec<_>>()
+            })
             .unwrap_or_default();
         let from = replaced
             .into_iter()
@@ -129,7 +134,11 @@ impl<'a> Scene<'a> {
         let mut leaks: Vec<EarlierLeak> = Vec::new();
         for earlier in &self.system.earlier {
             use crate::vocabulary::system_file::EarlierHappening as E;
-            let here = earlier.note.point.as_ref().is_some_and(|id| id.value == *point);
+            let here = earlier
+                .note
+                .point
+                .as_ref()
+                .is_some_and(|id| id.value == *point);
             let what = earlier.note.what.map(|what| what.value);
             if !here || !matches!(what, Some(E::LeakFound | E::Repaired)) {
                 continue;
@@ -148,7 +157,11 @@ impl<'a> Scene<'a> {
         }
         for visit in &self.system.visits[..self.number] {
             for finding in &visit.findings {
-                let here = finding.note.point.as_ref().is_some_and(|id| id.value == *point);
+                let here = finding
+                    .note
+                    .point
+                    .as_ref()
+                    .is_some_and(|id| id.value == *point);
                 if here && is_leak(finding) {
                     leaks.push(EarlierLeak {
                         date: visit.name.date,
@@ -184,7 +197,10 @@ impl<'a> Scene<'a> {
 
     /// Whether a search covered a point.
     pub fn searched(&self, point: &Identifier) -> bool {
-        self.visit.searches.iter().any(|search| covers(search, point))
+        self.visit
+            .searches
+            .iter()
+            .any(|search| covers(search, point))
     }
 
     /// Shape and words of how a finding stands.
@@ -196,7 +212,9 @@ impl<'a> Scene<'a> {
             .is_some_and(|kind| kind.value == FindingKind::Defect);
         let again = finding.note.repairs.is_empty() && !is_leak(finding);
         match standing {
-            Standing::Proved if again => (PointState::Holding, "repaired earlier, holding".to_owned()),
+            Standing::Proved if again => {
+                (PointState::Holding, "repaired earlier, holding".to_owned())
+            }
             Standing::Proved => (PointState::RepairedProved, "repaired, proved".to_owned()),
             Standing::NotProved => (
                 PointState::RepairedNotProved,
@@ -256,6 +274,9 @@ impl<'a> Scene<'a> {
             t if t >= 10.0 => 1,
             _ => 2,
         };
-        format!("{}\u{a0}t\u{a0}CO₂e", crate::working::rounded(tonnes, decimals))
+        format!(
+            "{}\u{a0}t\u{a0}CO₂e",
+            crate::working::rounded(tonnes, decimals)
+        )
     }
 }

@@ -139,10 +139,7 @@ fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold) -> Test {
         )
     };
     let mut facts = vec![
-        entry(
-            "Gas",
-            test.note.gas.map_or("", |gas| gas.value.word()),
-        ),
+        entry("Gas", test.note.gas.map_or("", |gas| gas.value.word())),
         entry("Start", reading(&test.start)),
         entry("End", reading(&test.end)),
         entry("Held", duration(scene, test.seconds())),
@@ -160,7 +157,10 @@ fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold) -> Test {
     }
     facts.extend(gauge(test.note.gauge.as_ref()));
     if let Some(limit) = &test.note.leak_limit {
-        facts.push(entry("Limit asked for", print(&limit.value, units).to_string()));
+        facts.push(entry(
+            "Limit asked for",
+            print(&limit.value, units).to_string(),
+        ));
     }
     let mut results = Vec::new();
     for (key, figure) in [
@@ -190,7 +190,11 @@ fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold) -> Test {
         facts,
         results,
         chart: test.log.as_ref().and_then(|log| {
-            let name = if log.gauge { "Pressure (gauge)" } else { "Pressure (absolute)" };
+            let name = if log.gauge {
+                "Pressure (gauge)"
+            } else {
+                "Pressure (absolute)"
+            };
             chart(&Course {
                 time_s: &log.time_s,
                 value_si: &log.pressure_pa,
@@ -230,8 +234,13 @@ fn vacuum_verdict(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> String {
         .map_or_else(String::new, |by| format!(" ({}’s limit)", by.value));
     match rise.acceptance {
         Acceptance::Met => format!("Stayed below {limit} for {within}{whose}: limit met."),
-        Acceptance::NotMet => format!("Did not stay below {limit} for {within}{whose}: limit not met."),
-        Acceptance::TooShort => format!("Watched for {} only; {within} are asked for{whose}.", duration(scene, test.seconds())),
+        Acceptance::NotMet => {
+            format!("Did not stay below {limit} for {within}{whose}: limit not met.")
+        }
+        Acceptance::TooShort => format!(
+            "Watched for {} only; {within} are asked for{whose}.",
+            duration(scene, test.seconds())
+        ),
         Acceptance::NoLimit => "No limit is noted, so that the rise can only be stated.".to_owned(),
     }
 }
@@ -251,7 +260,10 @@ fn vacuum_test(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> Test {
         entry("Watched", duration(scene, test.seconds())),
     ];
     if let Some(warmest) = &test.note.warmest_pipe {
-        facts.push(entry("Warmest pipe", print(&warmest.value, units).to_string()));
+        facts.push(entry(
+            "Warmest pipe",
+            print(&warmest.value, units).to_string(),
+        ));
     }
     facts.extend(gauge(test.note.gauge.as_ref()));
     let mut prose = vec![Block::plain(

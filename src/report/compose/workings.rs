@@ -26,11 +26,11 @@ pub fn workings(scene: &Scene<'_>) -> Vec<WorkingEntry> {
                     symbol: input.symbol.to_owned(),
                     value: input.value.print(units),
                     origin: match &input.origin {
-                        Origin::Figure(id) => figures
-                            .iter()
-                            .position(|figure| figure.id == *id)
-                            .map_or_else(|| id.clone(), |at| format!("W{}", at + 1)),
-                        origin => origin.print(scene.sources).replace(&prefix, ""),
+                        Origin::Figure(_) => "result of".to_owned(),
+                        origin => origin
+                            .print(scene.sources)
+                            .replace(&prefix, "")
+                            .replace(&format!("{}/", scene.system.path), ""),
                     },
                     working: match &input.origin {
                         Origin::Figure(id) => Some(id.clone()),
