@@ -262,13 +262,15 @@ fn fingerprint(loaded: &Loaded, site: &Site, system: &System, number: usize) -> 
         hash.update(source.text.as_bytes());
         hash.update([0]);
     }
-    let digits: String = hash
-        .finalize()
-        .iter()
-        .take(6)
-        .map(|byte| format!("{byte:02x}"))
-        .collect();
+    let digits = hexadecimal(&hash.finalize()[..6]);
     format!("{} {} {}", &digits[..4], &digits[4..8], &digits[8..])
+}
+
+fn hexadecimal(bytes: &[u8]) -> String {
+    bytes.iter().fold(String::new(), |mut text, byte| {
+        text += &format!("{byte:02x}");
+        text
+    })
 }
 
 /// What is attached to the PDF: the figures of the visit with their inputs. Private parts never get
@@ -287,8 +289,7 @@ fn attachment(
         .map(|file| {
             let source = loaded.sources.get(*file);
             let digest = Sha256::digest(source.text.as_bytes());
-            let hex = digest.iter().map(|byte| format!("{byte:02x}")).collect();
-            (source.path.as_str(), hex)
+            (source.path.as_str(), hexadecimal(&digest))
         })
         .collect();
     let value = json!({

@@ -36,7 +36,7 @@ pub fn assemble(notes: Notes, sources: &Sources, diagnostics: &mut Diagnostics) 
                 cylinders.resolve(id, diagnostics);
             }
         }
-        cylinder_events = note.cylinder_event.clone();
+        cylinder_events.clone_from(&note.cylinder_event);
         cylinder_events.sort_by_key(|event| event.at.map(|at| at.value.date));
     }
     let mut book = Book {
@@ -113,23 +113,22 @@ impl SiteAssembler<'_> {
             .as_ref()
             .and_then(|note| note.timezone.as_ref())
             .or_else(|| defaults.and_then(|d| d.timezone.as_ref()));
-        let zone = match zone {
-            Some(name) => moment::zone(name, self.diagnostics),
-            None => {
-                if let Some(note) = note.as_ref().filter(|note| note.whole.sound) {
-                    self.diagnostics.push(
-                        Diagnostic::error(
-                            "key-missing",
-                            note.whole.span,
-                            "`timezone` is missing in site.toml",
-                        )
-                        .here("should be in this file")
-                        .why("all times of the site's notes are read in it")
-                        .cure("add a line such as `timezone = \"Europe/Lisbon\"`"),
-                    );
-                }
-                None
+        let zone = if let Some(name) = zone {
+            moment::zone(name, self.diagnostics)
+        } else {
+            if let Some(note) = note.as_ref().filter(|note| note.whole.sound) {
+                self.diagnostics.push(
+                    Diagnostic::error(
+                        "key-missing",
+                        note.whole.span,
+                        "`timezone` is missing in site.toml",
+                    )
+                    .here("should be in this file")
+                    .why("all times of the site's notes are read in it")
+                    .cure("add a line such as `timezone = \"Europe/Lisbon\"`"),
+                );
             }
+            None
         };
         let units = note
             .as_ref()

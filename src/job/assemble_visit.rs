@@ -303,15 +303,20 @@ impl VisitAssembler<'_> {
             }
         }
         for search in note.search {
-            names.add(search.id.as_ref(), "search", self.diagnostics);
+            names.add(
+                search.id.as_ref(),
+                "search",
+                search.whole.sound,
+                self.diagnostics,
+            );
             visit.searches.extend(self.search(search, visit));
         }
         for test in note.pressure_test {
-            names.add(test.id.as_ref(), "test", self.diagnostics);
+            names.add(test.id.as_ref(), "test", test.whole.sound, self.diagnostics);
             visit.pressure_tests.extend(self.pressure_test(test, visit));
         }
         for test in note.vacuum_test {
-            names.add(test.id.as_ref(), "test", self.diagnostics);
+            names.add(test.id.as_ref(), "test", test.whole.sound, self.diagnostics);
             visit.vacuum_tests.extend(self.vacuum_test(test, visit));
         }
         for operating in note.operating {
@@ -392,30 +397,27 @@ impl VisitAssembler<'_> {
             .into_iter()
             .flatten()
             .any(|reading| !reading.whole.sound);
-        let (start, end, log) = match &note.log {
-            Some(log_note) => {
-                let started = self
-                    .inside(note.started, visit)
-                    .or(start.map(|start| start.at));
-                let log = self.log(
-                    visit,
-                    log_note.file.as_ref(),
-                    log_note.time.as_ref(),
-                    log_note.pressure.as_ref(),
-                    Kind::Pressure,
-                    log_note.temperature.as_ref(),
-                );
-                let started = self.log_start(started, "started", note.whole.span, note.whole.sound);
-                let (log, started) = (log?, started?);
-                let (start, end) = self.pressure_ends(&log, started, log_note.whole.span)?;
-                (start, end, Some(log))
+        let (start, end, log) = if let Some(log_note) = &note.log {
+            let started = self
+                .inside(note.started, visit)
+                .or(start.map(|start| start.at));
+            let log = self.log(
+                visit,
+                log_note.file.as_ref(),
+                log_note.time.as_ref(),
+                log_note.pressure.as_ref(),
+                Kind::Pressure,
+                log_note.temperature.as_ref(),
+            );
+            let started = self.log_start(started, "started", note.whole.span, note.whole.sound);
+            let (log, started) = (log?, started?);
+            let (start, end) = self.pressure_ends(&log, started, log_note.whole.span)?;
+            (start, end, Some(log))
+        } else {
+            if note.whole.sound && !unread && (note.start.is_none() || note.end.is_none()) {
+                self.readings_missing(note.whole.span, "pressure test");
             }
-            None => {
-                if note.whole.sound && !unread && (note.start.is_none() || note.end.is_none()) {
-                    self.readings_missing(note.whole.span, "pressure test");
-                }
-                (start?, end?, None)
-            }
+            (start?, end?, None)
         };
         let circuit = circuit?;
         let id = note.id.clone()?.value;
@@ -508,28 +510,24 @@ impl VisitAssembler<'_> {
             .flatten()
             .any(|reading| !reading.whole.sound);
         let isolated = self.inside(note.isolated, visit);
-        let (start, end, log) = match &note.log {
-            Some(log_note) => {
-                let log = self.log(
-                    visit,
-                    log_note.file.as_ref(),
-                    log_note.time.as_ref(),
-                    log_note.pressure.as_ref(),
-                    Kind::VacuumPressure,
-                    log_note.temperature.as_ref(),
-                );
-                let isolated =
-                    self.log_start(isolated, "isolated", note.whole.span, note.whole.sound);
-                let (log, isolated) = (log?, isolated?);
-                let (start, end) = self.vacuum_ends(&log, isolated, log_note.whole.span)?;
-                (start, end, Some(log))
+        let (start, end, log) = if let Some(log_note) = &note.log {
+            let log = self.log(
+                visit,
+                log_note.file.as_ref(),
+                log_note.time.as_ref(),
+                log_note.pressure.as_ref(),
+                Kind::VacuumPressure,
+                log_note.temperature.as_ref(),
+            );
+            let isolated = self.log_start(isolated, "isolated", note.whole.span, note.whole.sound);
+            let (log, isolated) = (log?, isolated?);
+            let (start, end) = self.vacuum_ends(&log, isolated, log_note.whole.span)?;
+            (start, end, Some(log))
+        } else {
+            if note.whole.sound && !unread && (note.start.is_none() || note.end.is_none()) {
+                self.readings_missing(note.whole.span, "vacuum test");
             }
-            None => {
-                if note.whole.sound && !unread && (note.start.is_none() || note.end.is_none()) {
-                    self.readings_missing(note.whole.span, "vacuum test");
-                }
-                (start?, end?, None)
-            }
+            (start?, end?, None)
         };
         let circuit = circuit?;
         let id = note.id.clone()?.value;
@@ -920,11 +918,22 @@ impl VisitAssembler<'_> {
 #[derive(Default)]
 struct TestNames {
     names: Vec<(Identifier, Span)>,
+    /// A name could not be read, so that an unknown one may be it.
+    incomplete: bool,
 }
 
 impl TestNames {
-    fn add(&mut self, id: Option<&Noted<Identifier>>, what: &str, diagnostics: &mut Diagnostics) {
-        let Some(id) = id else { return };
+    fn add(
+        &mut self,
+        id: Option<&Noted<Identifier>>,
+        what: &str,
+        sound: bool,
+        diagnostics: &mut Diagnostics,
+    ) {
+        let Some(id) = id else {
+            self.incomplete |= !sound;
+            return;
+        };
         if let Some((_, first)) = self.names.iter().find(|(known, _)| *known == id.value) {
             diagnostics.push(
                 Diagnostic::error(
@@ -951,7 +960,7 @@ impl TestNames {
         visit: &Visit,
         diagnostics: &mut Diagnostics,
     ) {
-        if !complete || self.names.iter().any(|(known, _)| *known == id.value) {
+        if !complete || self.incomplete || self.names.iter().any(|(known, _)| *known == id.value) {
             return;
         }
         let known: Vec<&str> = self.names.iter().map(|(id, _)| id.0.as_str()).collect();

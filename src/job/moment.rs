@@ -22,6 +22,7 @@ impl Moment {
     }
 
     /// The moment some seconds later, in a zone.
+    #[must_use]
     pub fn after(self, seconds: f64, zone: &TimeZone) -> Self {
         let later = SignedDuration::try_from_secs_f64(seconds)
             .ok()

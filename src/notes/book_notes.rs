@@ -287,7 +287,8 @@ impl BookReader<'_> {
         }
         let source = self.sources.get(file);
         let mut diagnostics = Diagnostics::default();
-        let text = toml_text::parse(file, source, &mut diagnostics);
+        let mended = toml_text::Mended::of(source);
+        let text = toml_text::parse(file, source, &mended, &mut diagnostics);
         let mut reader = FileReader {
             file,
             source,

@@ -92,7 +92,7 @@ pub(super) struct Piece<'t> {
     pub span: Span,
 }
 
-impl<'t> Piece<'t> {
+impl Piece<'_> {
     pub fn trim(self) -> Self {
         let start = self.text.len() - self.text.trim_start().len();
         let text = self.text.trim();

@@ -188,7 +188,7 @@ impl FindingReader<'_> {
         let pictures = std::mem::take(&mut reader.pictures);
         note.pictures = pictures
             .into_iter()
-            .filter_map(|picture| self.picture(picture))
+            .filter_map(|picture| self.picture(&picture))
             .collect();
         note.sound = self.sound;
         note
@@ -381,7 +381,7 @@ impl FindingReader<'_> {
         self.diagnostics.push(diagnostic);
     }
 
-    fn picture(&mut self, picture: Picture) -> Option<PictureNote> {
+    fn picture(&mut self, picture: &Picture) -> Option<PictureNote> {
         let span = Span::new(self.file, picture.range.clone());
         let raw = &self.source.text[picture.range.clone()];
         let at = raw
@@ -423,7 +423,7 @@ impl FindingReader<'_> {
             );
             return None;
         }
-        let (rings, when) = self.marks(&picture, span);
+        let (rings, when) = self.marks(picture, span);
         Some(PictureNote {
             path: Noted::new(picture.path.clone(), at),
             caption: one_line(&picture.caption),

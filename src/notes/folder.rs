@@ -81,7 +81,8 @@ pub fn read_folder(
         .into_iter()
         .filter_entry(|entry| {
             let name = entry.file_name().to_string_lossy();
-            !name.starts_with('.') && !(entry.depth() == 1 && SKIPPED.contains(&name.as_ref()))
+            let skipped = entry.depth() == 1 && SKIPPED.contains(&name.as_ref());
+            !skipped && !name.starts_with('.')
         });
     for entry in walk {
         let entry = entry.map_err(io::Error::from)?;

@@ -241,7 +241,7 @@ impl LogReader<'_> {
             *seconds -= start;
         }
         let scale = pressure.unit.as_ref().map_or(1.0, |unit| unit.scale);
-        log.pressure_step_pa = scale * 10f64.powi(-(decimals as i32));
+        log.pressure_step_pa = scale * 10f64.powi(-i32::try_from(decimals).unwrap_or(0));
     }
 
     fn value(&mut self, record: &csv::StringRecord, column: &Column, line: usize) -> Option<f64> {

@@ -205,7 +205,8 @@ impl<'t> TableReader<'t> {
         file.asked.insert((self.table.name, name));
         self.read.insert(name);
         let Some((key, value)) = self.tree.get_key_value(name) else {
-            if file.text.may_hold(file.source, self.span, name) {
+            if file.text.may_hold(file.source, self.span, name) || (required && self.misspelt(name))
+            {
                 self.sound = false;
             } else if required {
                 self.sound = false;
@@ -220,6 +221,15 @@ impl<'t> TableReader<'t> {
             return None;
         }
         Some(value)
+    }
+
+    /// Whether an unknown key of this table is told as a slip of this one.
+    fn misspelt(&self, name: &'static str) -> bool {
+        let known = self.table.names();
+        self.tree.iter().any(|(key, _)| {
+            let key = key.get_ref().as_ref();
+            !known.contains(&key) && nearest(key, &[name]).is_some()
+        })
     }
 
     fn missing(&self, name: &str, example: &str, file: &FileReader<'_, '_>) -> Diagnostic {

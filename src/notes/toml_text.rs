@@ -1,6 +1,7 @@
 //! TOML text to a tree with spans, every syntax error told in words for people who are not programmers.
 
 use crate::text::{Diagnostic, Diagnostics, FileId, Source, Span};
+use std::borrow::Cow;
 use std::collections::BTreeSet;
 use std::ops::Range;
 use toml::Spanned;
@@ -46,30 +47,124 @@ impl TomlText<'_> {
 /// Most lines told of one file.
 const MOST_TOLD: usize = 50;
 
-/// Parses a file, telling every syntax error once.
-pub(super) fn parse<'s>(
-    file: FileId,
-    source: &'s Source,
-    diagnostics: &mut Diagnostics,
-) -> TomlText<'s> {
-    let (tree, errors) = DeTable::parse_recoverable(&source.text);
-    let mut errors: Vec<(Range<usize>, String)> = errors
+type Fault = (Range<usize>, String);
+
+/// A text in which every line that would end its reading is blanked, byte for byte, so that what
+/// comes after it is read too; and what was wrong on those lines.
+pub(super) struct Mended<'s> {
+    text: Cow<'s, str>,
+    faults: Vec<Fault>,
+    blanked: BTreeSet<usize>,
+}
+
+impl<'s> Mended<'s> {
+    /// Blanks line by line until all the rest is read, within bounds.
+    pub fn of(source: &'s Source) -> Self {
+        let mut mended = Self {
+            text: Cow::Borrowed(&source.text),
+            faults: Vec::new(),
+            blanked: BTreeSet::new(),
+        };
+        while mended.faults.len() <= MOST_TOLD && mended.blank_next(source) {}
+        mended
+    }
+
+    fn blank_next(&mut self, source: &Source) -> bool {
+        let (tree, errors) = DeTable::parse_recoverable(&self.text);
+        let next = errors
+            .iter()
+            .filter_map(|error| Some((error.span()?, error.message())))
+            .filter(|(_, message)| ends_reading(message))
+            .min_by_key(|(range, _)| range.start);
+        let Some((range, message)) = next else {
+            return false;
+        };
+        let tree = tree.get_ref();
+        let opening = if message.starts_with("unclosed") {
+            opening_bracket(tree, range.start)
+        } else if message.starts_with("invalid") {
+            let text = tree.iter().find_map(|(_, value)| plain_at(value, &range));
+            text.map(|text| text.start)
+        } else {
+            None
+        };
+        let at = opening.map_or(range, |opening| opening..opening + 1);
+        let first = source.position(at.start as u32).0;
+        let header = self.text[source.line(first)].trim_start().starts_with('[');
+        let last = if opening.is_some() && !header {
+            last_of_value(source, first)
+        } else {
+            first
+        };
+        self.faults.push((at, message.to_owned()));
+        let mut text = self.text.to_string();
+        for line in first..=last {
+            if !self.blanked.insert(line) {
+                return false;
+            }
+            let range = source.line(line);
+            text.replace_range(range.clone(), &blank(range.len(), header));
+        }
+        self.text = Cow::Owned(text);
+        true
+    }
+}
+
+/// Whether the parser gives up what comes after such an error.
+fn ends_reading(message: &str) -> bool {
+    ["key with no value", "unclosed", "invalid multi-line"]
         .iter()
-        .map(|error| (error.span().unwrap_or(0..0), error.message().to_owned()))
-        .collect();
-    errors.sort_by_key(|(range, message)| (range.start, message.clone()));
-    let mut bad_lines = BTreeSet::new();
-    errors = without_cascades(errors, tree.get_ref(), source, &mut bad_lines);
+        .any(|start| message.starts_with(start))
+}
+
+/// The last line of a value that is never closed: before the next header or `key =`.
+fn last_of_value(source: &Source, first: usize) -> usize {
+    let text = |line: usize| source.text[source.line(line)].trim_start();
+    let lines = source.text.lines().count();
+    (first + 1..=lines)
+        .find(|line| {
+            let text = text(*line);
+            text.starts_with('[') || (text.contains('=') && key_of_line(text).is_some())
+        })
+        .map_or(lines, |next| next - 1)
+}
+
+/// Nothing, or in place of a header one of a table that nobody reads.
+fn blank(length: usize, header: bool) -> String {
+    if header && length > 4 {
+        format!("[[{}]]", "x".repeat(length - 4))
+    } else {
+        " ".repeat(length)
+    }
+}
+
+/// Parses a file, telling every syntax error once.
+pub(super) fn parse<'m>(
+    file: FileId,
+    source: &Source,
+    mended: &'m Mended<'_>,
+    diagnostics: &mut Diagnostics,
+) -> TomlText<'m> {
+    let (tree, errors) = DeTable::parse_recoverable(&mended.text);
+    let mut faults = mended.faults.clone();
+    faults.extend(
+        errors
+            .iter()
+            .map(|error| (error.span().unwrap_or(0..0), error.message().to_owned())),
+    );
+    faults.sort_by_key(|(range, message)| (range.start, message.clone()));
     let line_of = |range: &Range<usize>| source.position(range.start as u32).0;
-    let (of_values, of_lines): (Vec<_>, Vec<_>) = errors
+    let (of_values, of_lines): (Vec<_>, Vec<_>) = faults
         .into_iter()
         .partition(|(range, message)| wrong_value(tree.get_ref(), range, message).is_some());
+    let mut bad_lines = BTreeSet::new();
     let mut wrong = Vec::new();
-    for error in &of_lines {
-        if bad_lines.insert(line_of(&error.0)) || error.1.starts_with("unclosed") {
-            wrong.push(error);
+    for fault in &of_lines {
+        if bad_lines.insert(line_of(&fault.0)) {
+            wrong.push(fault);
         }
     }
+    bad_lines.extend(&mended.blanked);
     for (range, message) in wrong.iter().take(MOST_TOLD) {
         diagnostics.push(explain(file, source, tree.get_ref(), range, message));
     }
@@ -95,10 +190,11 @@ pub(super) fn parse<'s>(
             bad_values.push(value);
         }
     }
-    let lost_tables = bad_lines.iter().any(|line| {
-        let text = source.text[source.line(*line)].trim_start();
-        text.starts_with(['[', '{', ']', '}'])
-    });
+    let lost_tables = wrong.len() > MOST_TOLD
+        || bad_lines.iter().any(|line| {
+            let text = source.text[source.line(*line)].trim();
+            text.starts_with(['[', '{', ']', '}']) || text.ends_with(['[', '{', ','])
+        });
     TomlText {
         tree,
         bad_lines,
@@ -130,33 +226,6 @@ fn plain_at(value: &Spanned<DeValue<'_>>, range: &Range<usize>) -> Option<Range<
         _ => Some(value.span())
             .filter(|span| span.start <= range.start && range.end <= span.end && !span.is_empty()),
     }
-}
-
-/// Drops what a bracket that was never closed makes of the lines after it.
-fn without_cascades(
-    errors: Vec<(Range<usize>, String)>,
-    tree: &DeTable<'_>,
-    source: &Source,
-    bad_lines: &mut BTreeSet<usize>,
-) -> Vec<(Range<usize>, String)> {
-    let Some((end, message)) = errors
-        .iter()
-        .find(|(_, m)| m.starts_with("unclosed array,") || m.starts_with("unclosed inline"))
-        .map(|(range, message)| (range.start, message.clone()))
-    else {
-        return errors;
-    };
-    let opening = opening_bracket(tree, end).unwrap_or(end);
-    let mut kept: Vec<_> = errors
-        .into_iter()
-        .filter(|(range, _)| range.start < opening || range.start > end)
-        .collect();
-    kept.push((opening..(opening + 1).min(source.text.len()), message));
-    kept.sort_by_key(|(range, _)| range.start);
-    let first = source.position(opening as u32).0;
-    let last = source.position(end as u32).0;
-    bad_lines.extend(first + 1..=last);
-    kept
 }
 
 fn opening_bracket(table: &DeTable<'_>, end: usize) -> Option<usize> {

@@ -167,7 +167,7 @@ pub(super) static UNITS: &[Unit] = &[
     pressure("mmHg", ["mmHg g", "mmHg a", "mmHg vac"], &[], MILLIMETRE_OF_MERCURY, US),
     pressure("Torr", ["", "Torr", ""], &["torrs"], TORR, US),
     pressure("mTorr", ["", "mTorr", ""], &["millitorr"], TORR / 1000.0, US),
-    pressure("micron", ["", "micron", ""], &["microns", "µmHg", "umHg", "micronHg", "micronsHg"], TORR / 1000.0, US),
+    pressure("micron", ["", "micron", ""], &["microns", "µmHg", "umHg", "micronHg", "micronsHg"], TORR / 1000.0, BOTH),
 
     scale("°C", &["C", "degC", "degreesC", "degreeC", "celsius"], 1.0, 273.15, METRIC),
     scale("°F", &["F", "degF", "degreesF", "degreeF", "fahrenheit"], 5.0 / 9.0, 459.67 * 5.0 / 9.0, US),

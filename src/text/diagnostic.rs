@@ -85,12 +85,14 @@ impl Diagnostic {
     }
 
     /// Adds words at the caret.
+    #[must_use]
     pub fn here(mut self, text: impl Into<String>) -> Self {
         self.primary.text = text.into();
         self
     }
 
     /// Adds another place.
+    #[must_use]
     pub fn also(mut self, span: Span, text: impl Into<String>) -> Self {
         self.others.push(Label {
             span,
@@ -100,12 +102,14 @@ impl Diagnostic {
     }
 
     /// Adds the reason it matters.
+    #[must_use]
     pub fn why(mut self, text: impl Into<String>) -> Self {
         self.why = Some(text.into());
         self
     }
 
     /// Adds advice.
+    #[must_use]
     pub fn cure(mut self, text: impl Into<String>) -> Self {
         self.cures.push(Cure {
             text: text.into(),
@@ -115,6 +119,7 @@ impl Diagnostic {
     }
 
     /// Adds a corrected text for a place.
+    #[must_use]
     pub fn patch(mut self, text: impl Into<String>, span: Span, to: impl Into<String>) -> Self {
         self.cures.push(Cure {
             text: text.into(),

@@ -114,9 +114,11 @@ fn annotation<'a>(
     }
 }
 
+/// The bytes of a span within its file, widened to whole characters.
 fn clamped(sources: &Sources, span: crate::text::Span) -> std::ops::Range<usize> {
-    let length = sources.get(span.file).text.len();
-    span.range().start.min(length)..span.range().end.min(length)
+    let text = &sources.get(span.file).text;
+    let range = span.range();
+    text.floor_char_boundary(range.start)..text.ceil_char_boundary(range.end)
 }
 
 /// One closing line with the counts.

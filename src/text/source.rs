@@ -38,6 +38,7 @@ impl Span {
     }
 
     /// A part of this span, by byte offsets from its start, never outside it.
+    #[must_use]
     pub fn part(self, range: Range<usize>) -> Self {
         let length = (self.end - self.start) as usize;
         let start = range.start.min(length);

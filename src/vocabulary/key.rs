@@ -88,6 +88,7 @@ impl<T> Key<T> {
     }
 
     /// The same key, without which its table is incomplete.
+    #[must_use]
     pub const fn required(mut self) -> Self {
         self.required = true;
         self

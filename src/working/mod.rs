@@ -8,6 +8,10 @@ pub mod leak_size;
 pub mod outcome;
 pub mod pressure_test;
 pub mod vacuum_test;
+#[expect(
+    clippy::module_inception,
+    reason = "the file holds the one type the floor is named after"
+)]
 mod working;
 
 pub use working::{Figure, Input, Method, Origin, Value, Working, rounded};

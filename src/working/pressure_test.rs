@@ -145,7 +145,7 @@ pub fn hold(test: &PressureTest, circuit: &Circuit, visit: &Visit) -> Hold {
                 .to_owned(),
         );
     }
-    hold.verdict = verdict(test, &change, hold.leak.as_ref(), &mut hold.reasons);
+    hold.verdict = verdict(test, change.as_ref(), hold.leak.as_ref(), &mut hold.reasons);
     hold.expected = expected;
     hold.change = change;
     hold
@@ -401,7 +401,7 @@ const SAME_K: f64 = 2.0;
 
 fn verdict(
     test: &PressureTest,
-    change: &Option<Figure>,
+    change: Option<&Figure>,
     leak: Option<&Figure>,
     reasons: &mut Vec<String>,
 ) -> HoldVerdict {

@@ -130,18 +130,15 @@ fn pictures(
         let after = shown
             .get(index + 1)
             .filter(|(next, _)| note.when == Some(When::Before) && next.when == Some(When::After));
-        match after {
-            Some((after, after_path)) => {
-                let before = photo(note, path, number, true, photographs);
-                let after = photo(after, after_path, number, true, photographs);
-                pictures.push(Picture::Pair { before, after });
-                index += 2;
-            }
-            None => {
-                let photograph = photo(note, path, number, false, photographs);
-                pictures.push(Picture::One { photograph });
-                index += 1;
-            }
+        if let Some((after, after_path)) = after {
+            let before = photo(note, path, number, true, photographs);
+            let after = photo(after, after_path, number, true, photographs);
+            pictures.push(Picture::Pair { before, after });
+            index += 2;
+        } else {
+            let photograph = photo(note, path, number, false, photographs);
+            pictures.push(Picture::One { photograph });
+            index += 1;
         }
     }
     pictures

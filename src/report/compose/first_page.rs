@@ -1,7 +1,7 @@
 //! The first page, for the customer: outcome, facts, points, what is open.
 
 use crate::notes::Proof;
-use crate::quantity::{Flavour, LeakRate, print_si};
+use crate::quantity::{Flavour, LeakRate, Quantity, print_si};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{
     Block, Caution, Entry, Fact, Head, OpenItem, Outcome, PointRow, PointState, Points,
@@ -205,11 +205,13 @@ fn because(scene: &Scene<'_>) -> Vec<String> {
     let mut because = Vec::new();
     for (_, finding, standing) in scene.leaks().take(3) {
         let place = scene.place(finding);
-        let repair = finding
+        let repairs: Vec<&str> = finding
             .note
             .repairs
-            .last()
-            .map(|repair| repair.what.clone());
+            .iter()
+            .map(|repair| repair.what.as_str())
+            .collect();
+        let repair = (!repairs.is_empty()).then(|| repairs.join("; "));
         because.push(match (standing, repair) {
             (Standing::Proved | Standing::NotProved, Some(repair)) => {
                 format!("{place}: {}", printed::ended(&repair))
@@ -612,7 +614,6 @@ fn size_of(scene: &Scene<'_>, finding: &crate::job::Finding) -> Option<String> {
     let LeakRate::Mass(_) = measured.value else {
         return Some(crate::quantity::print(&measured, scene.site.units).to_string());
     };
-    use crate::quantity::Quantity;
     let printed = print_si(
         Flavour::MassRate,
         measured.value.si(),

@@ -12,7 +12,6 @@ pub fn readings(scene: &Scene<'_>) -> Part {
     if readings.is_empty() {
         return Part::default();
     }
-    let units = scene.site.units;
     let several = scene.system.several_circuits();
     let mut columns = vec![Column {
         head: "Reading".to_owned(),
@@ -45,20 +44,6 @@ pub fn readings(scene: &Scene<'_>) -> Part {
             });
         }
     };
-    fn all<T: Quantity>(
-        scene: &Scene<'_>,
-        get: impl Fn(&crate::notes::OperatingNote) -> Option<Noted<Measured<T>>>,
-    ) -> Vec<Option<String>> {
-        scene
-            .visit
-            .operating
-            .iter()
-            .map(|reading| {
-                get(&reading.note).map(|m| print(&m.value, scene.site.units).to_string())
-            })
-            .collect()
-    }
-    let _ = units;
     add("Suction pressure", all(scene, |note| note.suction_pressure));
     add(
         "Suction temperature",
@@ -100,4 +85,17 @@ pub fn readings(scene: &Scene<'_>) -> Part {
         }],
         ..Part::default()
     }
+}
+
+/// One cell per reading.
+fn all<T: Quantity>(
+    scene: &Scene<'_>,
+    get: impl Fn(&crate::notes::OperatingNote) -> Option<Noted<Measured<T>>>,
+) -> Vec<Option<String>> {
+    scene
+        .visit
+        .operating
+        .iter()
+        .map(|reading| get(&reading.note).map(|m| print(&m.value, scene.site.units).to_string()))
+        .collect()
 }

@@ -1,7 +1,6 @@
 //! What a report is composed from, and the questions that several of its parts ask.
 
-use crate::job::{Book, Finding, Moment, Site, System, Visit, covers};
-use crate::notes::Look;
+use crate::job::{Book, Finding, Site, System, Visit, covers};
 use crate::refrigerant::Refrigerant;
 use crate::report::data::PointState;
 use crate::report::printed;
@@ -220,7 +219,7 @@ impl<'a> Scene<'a> {
                 PointState::RepairedNotProved,
                 "repaired, not proved".to_owned(),
             ),
-            Standing::Noted(_) if defect => (PointState::Defect, self.noted(standing)),
+            Standing::Noted(_) if defect => (PointState::Defect, noted(standing)),
             Standing::Noted(state) => (
                 match state {
                     FindingState::Temporary => PointState::Temporary,
@@ -229,28 +228,9 @@ impl<'a> Scene<'a> {
                     FindingState::SuspectCleared => PointState::SuspectCleared,
                     _ => PointState::Open,
                 },
-                self.noted(standing),
+                noted(standing),
             ),
         }
-    }
-
-    fn noted(&self, standing: Standing) -> String {
-        match standing {
-            Standing::Noted(FindingState::Open) => "left open".to_owned(),
-            Standing::Noted(FindingState::Temporary) => "temporary repair".to_owned(),
-            Standing::Noted(state) => state.word().to_owned(),
-            Standing::Proved | Standing::NotProved => String::new(),
-        }
-    }
-
-    /// A look in words: `electronic, no alarm`.
-    pub fn look(&self, look: &Look) -> String {
-        format!("{}: {}", look.method.value.word(), look.result)
-    }
-
-    /// The moment the visit ended.
-    pub fn end(&self) -> Option<Moment> {
-        self.visit.end()
     }
 
     /// Printed mass in the site's units.
@@ -278,5 +258,15 @@ impl<'a> Scene<'a> {
             "{}\u{a0}t\u{a0}CO₂e",
             crate::working::rounded(tonnes, decimals)
         )
+    }
+}
+
+/// The technician's own word for how a finding was left.
+fn noted(standing: Standing) -> String {
+    match standing {
+        Standing::Noted(FindingState::Open) => "left open".to_owned(),
+        Standing::Noted(FindingState::Temporary) => "temporary repair".to_owned(),
+        Standing::Noted(state) => state.word().to_owned(),
+        Standing::Proved | Standing::NotProved => String::new(),
     }
 }
