@@ -47,6 +47,9 @@ fn small() -> tempfile::TempDir {
     book
 }
 
+/// Each slip is made on every so-manieth line, for speed.
+const EVERY: usize = 4;
+
 /// A slip: what it is, and what it makes of a line, if it can happen there.
 type Slip = (&'static str, fn(&str) -> Option<String>);
 
@@ -56,32 +59,27 @@ fn key_and_value(line: &str) -> Option<(&str, &str)> {
     (plain && !key.is_empty()).then_some((key, value))
 }
 
-/// Keys that give a name to a thing: without it, whatever names the thing is lost too.
-fn names_something(key: &str) -> bool {
-    matches!(key, "id" | "timezone" | "attendance" | "sections")
-}
-
 const SLIPS: [Slip; 7] = [
     ("a key misspelt", |line| {
         let (key, value) = key_and_value(line)?;
         let cut = key.len() - 1;
-        (!names_something(key)).then(|| format!("{}q{} = {value}", &key[..cut], &key[cut..]))
+        Some(format!("{}q{} = {value}", &key[..cut], &key[cut..]))
     }),
     ("no closing quotation mark", |line| {
         let (key, value) = key_and_value(line)?;
         let open = value
             .strip_suffix('"')
             .filter(|open| open.matches('"').count() == 1)?;
-        (!names_something(key)).then(|| format!("{key} = {open}"))
+        Some(format!("{key} = {open}"))
     }),
     ("no quotation marks", |line| {
         let (key, value) = key_and_value(line)?;
         let bare = value.strip_prefix('"')?.strip_suffix('"')?;
-        (!names_something(key)).then(|| format!("{key} = {bare}"))
+        Some(format!("{key} = {bare}"))
     }),
     ("no equals sign", |line| {
         let (key, value) = key_and_value(line)?;
-        (!names_something(key)).then(|| format!("{key} {value}"))
+        Some(format!("{key} {value}"))
     }),
     ("a quantity without its unit", |line| {
         let (key, value) = key_and_value(line)?;
@@ -91,7 +89,13 @@ const SLIPS: [Slip; 7] = [
         let quantity = !unit.contains("of ") && !unit.contains("R-") && !unit.contains(',');
         let text_key = matches!(
             key,
-            "accuracy" | "reference-leak" | "address" | "detector" | "note"
+            "accuracy"
+                | "reference-leak"
+                | "address"
+                | "detector"
+                | "note"
+                | "answer"
+                | "telephone"
         );
         (quantity && !text_key).then(|| format!("{key} = \"{number}\""))
     }),
@@ -124,7 +128,10 @@ fn one_slip_yields_one_error_at_its_line() {
         let whole = fs::read_to_string(&path).unwrap();
         let lines: Vec<&str> = whole.lines().collect();
         for (index, line) in lines.iter().enumerate() {
-            for (what, slip) in SLIPS {
+            for (number, (what, slip)) in SLIPS.into_iter().enumerate() {
+                if (index + number) % EVERY != 0 {
+                    continue;
+                }
                 let Some(slipped) = slip(line) else { continue };
                 let mut changed = lines.clone();
                 changed[index] = &slipped;
@@ -139,6 +146,6 @@ fn one_slip_yields_one_error_at_its_line() {
         }
         fs::write(&path, whole).unwrap();
     }
-    assert!(made > 1000, "only {made} slips");
+    assert!(made > 300, "only {made} slips");
     assert!(wrong.is_empty(), "\n{wrong}");
 }

@@ -335,7 +335,9 @@ impl SiteAssembler<'_> {
         let Some(first) = system.visits.first() else {
             return;
         };
-        if note.in_force.iter().any(|entry| !entry.whole.sound) {
+        let unread = note.in_force.iter().any(|entry| !entry.whole.sound)
+            || note.circuit.iter().any(|circuit| circuit.id.is_none());
+        if unread {
             return;
         }
         for (index, circuit) in system.circuits.iter().enumerate() {

@@ -91,7 +91,10 @@ impl<'s> Mended<'s> {
         let at = opening.map_or(range, |opening| opening..opening + 1);
         let first = source.position(at.start as u32).0;
         let header = self.text[source.line(first)].trim_start().starts_with('[');
-        let last = if opening.is_some() && !header {
+        let goes_on = self.text[source.line(first)]
+            .trim_end()
+            .ends_with(['[', '{']);
+        let last = if (opening.is_some() || goes_on) && !header {
             last_of_value(source, first)
         } else {
             first
@@ -245,9 +248,9 @@ fn opening_in(value: &Spanned<DeValue<'_>>, end: usize) -> Option<usize> {
     }
 }
 
-/// The bare key a line begins with.
+/// The bare key a line begins with, whether or not `=` follows it.
 fn key_of_line(line: &str) -> Option<String> {
-    let key = line.split('=').next()?.trim();
+    let key = line.split(['=', ' ', '\t', ':']).next()?.trim();
     let plain = !key.is_empty()
         && key
             .chars()

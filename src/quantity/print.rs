@@ -300,7 +300,10 @@ mod tests {
         assert_eq!(shown(Kind::Pressure, "24.8 bar g", Us), "360 psig");
         assert_eq!(shown(Kind::Pressure, "24.80 bar g", Us), "359.7 psig");
         assert_eq!(shown(Kind::Pressure, "360 psig", Metric), "24.8 bar g");
-        assert_eq!(shown(Kind::VacuumPressure, "500 micron", Metric), "500 micron");
+        assert_eq!(
+            shown(Kind::VacuumPressure, "500 micron", Metric),
+            "500 micron"
+        );
         assert_eq!(shown(Kind::VacuumPressure, "66.7 Pa", Us), "500 micron");
         assert_eq!(shown(Kind::Temperature, "-12.5 °C", Us), "9.5 °F");
         assert_eq!(shown(Kind::Temperature, "0 °F", Metric), "−18 °C");

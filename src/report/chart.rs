@@ -12,6 +12,8 @@ pub struct Course<'a> {
     pub value_si: &'a [f64],
     /// Its form.
     pub flavour: Flavour,
+    /// Unit of the log's own column, which the axis keeps where it can.
+    pub written: &'a str,
     /// Units of the site.
     pub units: UnitSystem,
     /// Name of the value.
@@ -36,7 +38,10 @@ pub fn chart(course: &Course<'_>) -> Option<Chart> {
         ("min", 60.0)
     };
     let (lowest, highest) = extremes(course.value_si)?;
-    let unit = print_si(course.flavour, highest, None, course.units).unit;
+    let unit = match in_unit(course.flavour, highest, course.written) {
+        Some(_) => course.written,
+        None => print_si(course.flavour, highest, None, course.units).unit,
+    };
     let factor = in_unit(course.flavour, 1.0, unit)? - in_unit(course.flavour, 0.0, unit)?;
     let shift = in_unit(course.flavour, 0.0, unit)?;
     let to_unit = |si: f64| factor * si + shift;
@@ -70,13 +75,9 @@ pub fn chart(course: &Course<'_>) -> Option<Chart> {
             })
             .collect(),
     };
-    let first = print_si(
-        course.flavour,
-        *course.value_si.first()?,
-        None,
-        course.units,
-    );
-    let last = print_si(course.flavour, *course.value_si.last()?, None, course.units);
+    let at = |si: f64| format!("{} {unit}", trimmed(to_unit(si)));
+    let first = at(*course.value_si.first()?);
+    let last = at(*course.value_si.last()?);
     Some(Chart {
         alt: format!(
             "{} over {} {time_unit}: from {first} at the start to {last} at the end{}.",

@@ -54,9 +54,8 @@ pub fn co2_equivalent(
     if !gwp.excluded.is_empty() {
         working.note("A constituent without a listed GWP is left out, as 40 CFR 84.64(c) says.");
     }
-    Some(working.finish(Value::Computed {
-        flavour: Flavour::Mass,
-        si: co2e_kg(kg, gwp.value),
+    Some(working.finish(Value::CarbonDioxide {
+        kg: co2e_kg(kg, gwp.value),
         uncertainty: uncertainty.map(|half| co2e_kg(half, gwp.value)),
     }))
 }

@@ -49,6 +49,14 @@ pub enum Value {
         /// Half width of the uncertainty, SI.
         uncertainty: Option<f64>,
     },
+    /// CO₂ equivalent, kg, with the half width of its uncertainty; printed in tonnes everywhere, as
+    /// the laws of both unit systems count it.
+    CarbonDioxide {
+        /// kg.
+        kg: f64,
+        /// Half width of the uncertainty, kg.
+        uncertainty: Option<f64>,
+    },
     /// A pure number with a number of decimals.
     Number(f64, usize),
     /// A percentage with a number of decimals.
@@ -69,6 +77,7 @@ impl Value {
                 si,
                 uncertainty,
             } => print_si(*flavour, *si, *uncertainty, units).to_string(),
+            Value::CarbonDioxide { kg, uncertainty } => tonnes(*kg, *uncertainty),
             Value::Number(number, decimals) => rounded(*number, *decimals),
             Value::Percent(number, decimals) => {
                 format!("{}\u{a0}%", rounded(*number, *decimals))
@@ -84,11 +93,27 @@ impl Value {
         match self {
             Value::Written(reading) => reading.si,
             Value::Computed { si, .. } => *si,
+            Value::CarbonDioxide { kg, .. } => *kg,
             Value::Number(number, _) | Value::Percent(number, _) => *number,
             Value::Days(days) => *days as f64,
             Value::Words(_) => f64::NAN,
         }
     }
+}
+
+/// Tonnes of CO₂ equivalent: three significant digits or so.
+fn tonnes(kg: f64, uncertainty: Option<f64>) -> String {
+    let tonnes = kg / 1000.0;
+    let decimals = match tonnes.abs() {
+        t if t >= 100.0 => 0,
+        t if t >= 10.0 => 1,
+        _ => 2,
+    };
+    let half = uncertainty
+        .map(|half| rounded(half / 1000.0, decimals))
+        .filter(|half| half.contains(|c: char| c.is_ascii_digit() && c != '0'))
+        .map_or_else(String::new, |half| format!("\u{a0}±\u{a0}{half}"));
+    format!("{}{half}\u{a0}t\u{a0}CO₂e", rounded(tonnes, decimals))
 }
 
 /// A number with a fixed count of decimals, ties half up, with a true minus.

@@ -43,16 +43,21 @@ pub fn account(scene: &Scene<'_>) -> Part {
     for circuit in &scene.figures.circuits {
         let lines: Vec<&Line> = circuit.account.entries_of(scene.number).collect();
         let name = scene.system.circuit_name(circuit.circuit);
+        let of = if scene.system.several_circuits() {
+            format!(", {name}")
+        } else {
+            String::new()
+        };
         if let Some(net) = &circuit.net {
             part.facts.push(Entry {
-                key: format!("Net, {name}"),
+                key: format!("Net{of}"),
                 value: net.value.print(scene.site.units),
                 working: Some(net.id.clone()),
             });
         }
         if let Some(plain) = &circuit.plain {
             part.facts.push(Entry {
-                key: format!("Loss per year, {name}"),
+                key: format!("Loss per year{of}"),
                 value: format!("{} of the full charge", plain.value.print(scene.site.units)),
                 working: Some(plain.id.clone()),
             });
@@ -73,7 +78,11 @@ pub fn account(scene: &Scene<'_>) -> Part {
             total: true,
         });
         part.tables.push(Table {
-            title: capital(&name),
+            title: if scene.system.several_circuits() {
+                capital(&name)
+            } else {
+                "Movements".to_owned()
+            },
             columns: columns(&[
                 ("When", ColumnKind::Short),
                 ("Movement", ColumnKind::Text),

@@ -1,7 +1,7 @@
 //! The first page, for the customer: outcome, facts, points, what is open.
 
 use crate::notes::Proof;
-use crate::quantity::{Flavour, LeakRate, Quantity, print_si};
+use crate::quantity::{Flavour, LeakRate, Quantity};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{
     Block, Caution, Entry, Fact, Head, OpenItem, Outcome, PointRow, PointState, Points,
@@ -614,21 +614,23 @@ fn size_of(scene: &Scene<'_>, finding: &crate::job::Finding) -> Option<String> {
     let LeakRate::Mass(_) = measured.value else {
         return Some(crate::quantity::print(&measured, scene.site.units).to_string());
     };
-    let printed = print_si(
-        Flavour::MassRate,
-        measured.value.si(),
-        measured.uncertainty,
-        scene.site.units,
-    );
-    let in_unit =
-        |si: f64| crate::quantity::print_as(Flavour::MassRate, si, unit, 0).map(|p| p.number);
-    let number = in_unit(measured.value.si())?;
-    Some(match measured.uncertainty.and_then(in_unit) {
-        Some(half) => format!("{number} ± {half}"),
-        None if printed.unit == unit => printed.number,
-        None => number,
-    })
+    let decimals = |si: f64| u8::from(si < 10.0 * LIMIT_OF_WHOLE);
+    let in_unit = |si: f64, decimals: u8| {
+        crate::quantity::print_as(Flavour::MassRate, si, unit, decimals)
+            .map(|printed| printed.number)
+    };
+    let digits = decimals(measured.value.si());
+    let number = in_unit(measured.value.si(), digits)?;
+    Some(
+        match measured.uncertainty.and_then(|half| in_unit(half, digits)) {
+            Some(half) => format!("{number} ± {half}"),
+            None => number,
+        },
+    )
 }
+
+/// A gram a year, kg/s: below ten of them a size keeps one decimal.
+const LIMIT_OF_WHOLE: f64 = 1e-3 / 31_536_000.0;
 
 /// Places not reached, in words, with the reasons; those reached by another search left out.
 pub fn not_reached(scene: &Scene<'_>) -> Vec<(String, String)> {

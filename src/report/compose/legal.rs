@@ -53,7 +53,7 @@ pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
                         rate.method.name.to_lowercase(),
                         category.value.word(),
                         if over {
-                            "over it, repair is due"
+                            "over it, which asks for the repair within 30 days of the addition, or 120 with an industrial process shutdown"
                         } else {
                             "not over it"
                         }

@@ -246,18 +246,13 @@ impl<'a> Scene<'a> {
         format!("{}\u{a0}{}", printed.number, printed.unit)
     }
 
-    /// Tonnes of CO2 equivalent in print, three significant digits.
+    /// Tonnes of CO2 equivalent in print.
     pub fn tonnes(&self, co2e_kg: f64) -> String {
-        let tonnes = co2e_kg / 1000.0;
-        let decimals = match tonnes.abs() {
-            t if t >= 100.0 => 0,
-            t if t >= 10.0 => 1,
-            _ => 2,
+        let value = crate::working::Value::CarbonDioxide {
+            kg: co2e_kg,
+            uncertainty: None,
         };
-        format!(
-            "{}\u{a0}t\u{a0}CO₂e",
-            crate::working::rounded(tonnes, decimals)
-        )
+        value.print(self.site.units)
     }
 }
 

@@ -203,6 +203,7 @@ fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold) -> Test {
                 } else {
                     Flavour::AbsolutePressure
                 },
+                written: log.pressure_unit,
                 units,
                 name,
                 time_name: "Time since the start",
@@ -303,6 +304,7 @@ fn vacuum_test(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> Test {
                 time_s: &log.time_s,
                 value_si: &log.pressure_pa,
                 flavour: Flavour::VacuumPressure,
+                written: log.pressure_unit,
                 units,
                 name: "Pressure (absolute)",
                 time_name: "Time since isolation",
