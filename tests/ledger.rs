@@ -138,7 +138,7 @@ fn the_demo_books_figures_are_those_of_the_ledger() {
             Some(found) if (found - expected).abs() <= *tolerance => {}
             found => {
                 wrong +=
-                    &format!("{system}{id}: ledger {expected} ± {tolerance}, found {found:?}\n")
+                    &format!("{system}{id}: ledger {expected} ± {tolerance}, found {found:?}\n");
             }
         }
     }

@@ -3,7 +3,6 @@
 #![expect(
     clippy::unwrap_used,
     clippy::expect_used,
-    clippy::panic,
     reason = "a test that cannot go on has failed"
 )]
 
@@ -19,6 +18,8 @@ mod properties;
 mod published_refrigerants;
 mod published_saturation;
 mod readme;
+#[cfg(feature = "pdf")]
+mod report;
 mod robustness;
 mod slips;
 mod vectors;

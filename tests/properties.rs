@@ -103,17 +103,14 @@ fn an_hour_on(text: &str) -> String {
         let minutes = rest
             .get(at + 1..at + 3)
             .is_some_and(|m| m.bytes().all(|b| b.is_ascii_digit()));
-        match hour.filter(|_| minutes) {
-            Some(hour) => {
-                out += &rest[..at - 2];
-                out += &format!("{:02}", hour + 1);
-                out += &rest[at..at + 3];
-                rest = &rest[at + 3..];
-            }
-            None => {
-                out += &rest[..=at];
-                rest = &rest[at + 1..];
-            }
+        if let Some(hour) = hour.filter(|_| minutes) {
+            out += &rest[..at - 2];
+            out += &format!("{:02}", hour + 1);
+            out += &rest[at..at + 3];
+            rest = &rest[at + 3..];
+        } else {
+            out += &rest[..=at];
+            rest = &rest[at + 1..];
         }
     }
     out + rest

@@ -130,6 +130,18 @@ fn europe(
         0.0
     };
     let at_least = |value: f64, threshold: f64| value >= threshold * (1.0 - 1e-9);
+    let blended: f64 = refrigerant
+        .components
+        .iter()
+        .filter(|part| part.substance.eu_annex == Some(EuAnnex::TwoSectionOne))
+        .map(|part| part.mass_percent / 100.0 * full_kg)
+        .sum();
+    if annex_one && !at_least(tonnes, 5.0) && at_least(blended, 1.0) {
+        return (
+            false,
+            "below 5 t CO₂e when the blend is counted by its GWP, which is usual practice (from memory, verify); of its Annex II gases alone there is more than 1 kg, for which leak checks are asked (Article 5(1))".to_owned(),
+        );
+    }
     if !at_least(tonnes, 5.0) && !at_least(annex_two_kg, 1.0) {
         return (
             false,

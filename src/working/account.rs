@@ -271,7 +271,13 @@ impl Account {
             .sum()
     }
 
-    /// The net addition of a visit as a figure; `None` where nothing moved.
+    /// Whether a visit changed the refrigerant, so that its movements are of two and have no sum.
+    pub fn is_retrofit(&self, visit: usize) -> bool {
+        self.entries_of(visit)
+            .any(|entry| entry.why == Some(MovementWhy::Retrofit))
+    }
+
+    /// The net addition of a visit as a figure; `None` where nothing moved, or two refrigerants did.
     pub fn net_of(&self, visit: usize, id: &str, title: &str) -> Option<Figure> {
         let mut working = Working::of(&NET, id, title);
         let mut net = 0.0;
@@ -296,7 +302,7 @@ impl Account {
                 .zip(entry.uncertainty_kg)
                 .map(|(sum, half)| sum + half * half);
         }
-        if working_is_empty(self, visit) {
+        if self.entries_of(visit).next().is_none() || self.is_retrofit(visit) {
             return None;
         }
         if self.entries_of(visit).any(is_apart) {
@@ -308,8 +314,4 @@ impl Account {
             uncertainty: variance.map(f64::sqrt).filter(|half| *half > 0.0),
         }))
     }
-}
-
-fn working_is_empty(account: &Account, visit: usize) -> bool {
-    account.entries_of(visit).next().is_none()
 }

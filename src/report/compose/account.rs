@@ -66,17 +66,20 @@ pub fn account(scene: &Scene<'_>) -> Part {
             continue;
         }
         let mut rows: Vec<Row> = lines.iter().map(|line| row(scene, line)).collect();
-        let net: f64 = lines.iter().map(|line| line.signed_kg()).sum();
-        rows.push(Row {
-            cells: vec![
-                String::new(),
-                "net".to_owned(),
-                String::new(),
-                String::new(),
-                signed(scene, net),
-            ],
-            total: true,
-        });
+        let retrofit = circuit.account.is_retrofit(scene.number);
+        if !retrofit {
+            let net: f64 = lines.iter().map(|line| line.signed_kg()).sum();
+            rows.push(Row {
+                cells: vec![
+                    String::new(),
+                    "net".to_owned(),
+                    String::new(),
+                    String::new(),
+                    signed(scene, net),
+                ],
+                total: true,
+            });
+        }
         part.tables.push(Table {
             title: if scene.system.several_circuits() {
                 capital(&name)

@@ -202,7 +202,7 @@ pub fn work(scene: &Scene<'_>) -> Part {
     };
     Part {
         tables: vec![Table {
-            title: "Work done".to_owned(),
+            title: "Part by part".to_owned(),
             columns: vec![
                 column("When", ColumnKind::Short),
                 column("Part", ColumnKind::Text),

@@ -78,7 +78,7 @@ pub fn readings(scene: &Scene<'_>) -> Part {
     add("Remark", texts(|note| &note.note));
     Part {
         tables: vec![Table {
-            title: "Operating readings".to_owned(),
+            title: "Readings of the running plant".to_owned(),
             columns,
             rows,
             note: String::new(),
