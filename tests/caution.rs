@@ -9,7 +9,23 @@ use std::fs;
 use std::path::Path;
 
 /// Cautions that necessarily go together with the one under test: name, companion, reason.
-const COMPANIONS: &[(&str, &str, &str)] = &[];
+const COMPANIONS: &[(&str, &str, &str)] = &[
+    (
+        "hold-at-moving-temperature",
+        "outcome-beyond-evidence",
+        "a hold that does not decide bears no claim of a proof",
+    ),
+    (
+        "proof-before-repair",
+        "outcome-beyond-evidence",
+        "a proof before the last repair bears no claim of a proof",
+    ),
+    (
+        "proved-by-looking",
+        "outcome-beyond-evidence",
+        "a look without a direct method bears no claim of a proof",
+    ),
+];
 
 fn apply(root: &Path, edit: &Edit) {
     let path = root.join(edit.file);

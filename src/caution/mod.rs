@@ -36,12 +36,14 @@ mod leaking_again;
 mod low_pressure_search;
 mod no_bubbles_too_soon;
 mod oil_at_service_valve;
+mod outcome_beyond_evidence;
 mod oxygen_or_air_used;
 mod pressure_above_plate;
 mod pressure_test_as_leak_inspection;
 mod proof_before_repair;
 mod proof_coarser_than_leak;
 mod proved_by_looking;
+mod quantity_implausible;
 mod repaired_not_retested;
 mod rise_at_moving_temperature;
 mod search_stopped_at_first_leak;
@@ -82,12 +84,14 @@ pub static ALL: &[&Caution] = &[
     &low_pressure_search::CAUTION,
     &no_bubbles_too_soon::CAUTION,
     &oil_at_service_valve::CAUTION,
+    &outcome_beyond_evidence::CAUTION,
     &oxygen_or_air_used::CAUTION,
     &pressure_above_plate::CAUTION,
     &pressure_test_as_leak_inspection::CAUTION,
     &proof_before_repair::CAUTION,
     &proof_coarser_than_leak::CAUTION,
     &proved_by_looking::CAUTION,
+    &quantity_implausible::CAUTION,
     &repaired_not_retested::CAUTION,
     &rise_at_moving_temperature::CAUTION,
     &search_stopped_at_first_leak::CAUTION,

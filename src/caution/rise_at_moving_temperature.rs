@@ -15,6 +15,7 @@ const TEST: Edit = readings(
     r#"[[vacuum-test]]
 id = "v1"
 gauge = "micron-1"
+accept-below = "500 micron"
 isolated = 2026-11-04T09:30
 log = { file = "rise.csv", time = "t_min", pressure = "p_micron", temperature = "T_C" }
 "#,

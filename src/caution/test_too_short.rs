@@ -23,6 +23,7 @@ pub(super) static CAUTION: Caution = Caution {
             r#"[[vacuum-test]]
 id = "v1"
 gauge = "micron-1"
+accept-below = "500 micron"
 start = { at = 2026-11-04T09:30, pressure = "260 micron" }
 end = { at = 2026-11-04T09:45, pressure = "300 micron" }
 "#,
@@ -38,6 +39,7 @@ end = { at = 2026-11-04T09:45, pressure = "300 micron" }
             r#"[[vacuum-test]]
 id = "v1"
 gauge = "micron-1"
+accept-below = "500 micron"
 start = { at = 2026-11-04T09:30, pressure = "260 micron" }
 end = { at = 2026-11-04T09:50, pressure = "310 micron" }
 "#,

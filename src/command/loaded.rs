@@ -3,8 +3,7 @@
 use crate::caution::{self, CylinderHistory, Scene};
 use crate::job::{self, Book, Site, System};
 use crate::notes::{find_root, read_folder, read_notes};
-use crate::text::{Diagnostic, Diagnostics, FileId, Severity, Sources};
-use crate::working::outcome::outcome;
+use crate::text::{Diagnostics, FileId, Severity, Sources};
 use std::collections::BTreeSet;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -83,7 +82,9 @@ pub fn load(path: &Path) -> Result<(Loaded, Target), LoadFault> {
             visit: &system.visits[number],
             cylinders: &cylinders,
         };
-        tell_cautions(&scene, number, sound, &mut diagnostics);
+        for diagnostic in caution::check(&scene, sound) {
+            diagnostics.push(diagnostic);
+        }
     }
     diagnostics.sort(&sources);
     Ok((
@@ -136,24 +137,6 @@ fn read_by(book: &Book, site: &Site, system: &System, number: usize) -> BTreeSet
         .collect()
 }
 
-fn tell_cautions(scene: &Scene<'_>, number: usize, sound: bool, diagnostics: &mut Diagnostics) {
-    for diagnostic in caution::check(scene, sound) {
-        diagnostics.push(diagnostic);
-    }
-    for beyond in outcome(scene.system, number).iter().flat_map(|o| &o.beyond) {
-        diagnostics.push(
-            Diagnostic::caution(
-                "outcome-beyond-evidence",
-                beyond.span,
-                format!("`{}` goes beyond what the notes show", beyond.claim),
-            )
-            .here(beyond.shown.clone())
-            .why("the report prints what was shown, and says that more was claimed")
-            .cure("note the proof that was made after the last repair, or claim less"),
-        );
-    }
-}
-
 /// Tells every character of the notes that the report could not print.
 #[cfg(feature = "pdf")]
 fn tell_unprintable(
@@ -162,6 +145,7 @@ fn tell_unprintable(
     diagnostics: &mut Diagnostics,
 ) {
     use crate::report::glyphs::unprintable;
+    use crate::text::Diagnostic;
     for span in printable {
         let text = sources.text(*span);
         if text.is_ascii()

@@ -4,6 +4,7 @@ use crate::command::console::{Console, Exit};
 use crate::command::loaded::{Loaded, Target};
 use crate::job::{Site, System};
 use crate::report::compose::{self, Scene, compose};
+use crate::report::data::ReportData;
 use crate::report::photograph;
 use crate::report::typeset::{Manuscript, try_logo, typeset};
 use crate::report::visit_figures::{VisitFigures, figures_json};
@@ -146,7 +147,6 @@ fn one(
         return Made::OurFault("the visit has no figures".to_owned());
     };
     let photograph_bytes = |path: &str| std::fs::read(loaded.root.join(path));
-    let attachment = attachment(&figures, site, system, number, loaded);
     let scene = Scene {
         sources: &loaded.sources,
         book: &loaded.book,
@@ -164,6 +164,7 @@ fn one(
         .collect();
     let draft = options.draft;
     let composed = compose(&scene, &leading, draft);
+    let attachment = attachment(&composed.data, &scene.figures, site, system, number, loaded);
     let prepared: Result<Vec<Vec<u8>>, String> = composed
         .photographs
         .par_iter()
@@ -207,8 +208,7 @@ fn one(
 fn leads(diagnostic: &Diagnostic, loaded: &Loaded, visit: &str) -> bool {
     let path = &loaded.sources.get(diagnostic.primary.span.file).path;
     let here = path.starts_with(&format!("{visit}/"));
-    let limits = diagnostic.name == "outcome-beyond-evidence"
-        || crate::caution::find(diagnostic.name).is_some_and(|caution| caution.limits_claim);
+    let limits = crate::caution::find(diagnostic.name).is_some_and(|caution| caution.limits_claim);
     here && limits && diagnostic.severity == crate::text::Severity::Caution
 }
 
@@ -273,9 +273,10 @@ fn hexadecimal(bytes: &[u8]) -> String {
     })
 }
 
-/// What is attached to the PDF: the figures of the visit with their inputs. Private parts never get
-/// here, since no figure is made of them.
+/// What is attached to the PDF: the figures of the visit with their inputs, and the report as data.
+/// Private parts never get here, since neither is made of them.
 fn attachment(
+    data: &ReportData,
     figures: &VisitFigures,
     site: &Site,
     system: &System,
@@ -300,6 +301,7 @@ fn attachment(
         "files": files,
         "outcome": crate::working::outcome::shown(figures.outcome.kind),
         "figures": figures_json(figures, site, &loaded.sources),
+        "report": data,
     });
     format!("{value:#}\n")
 }

@@ -1,7 +1,7 @@
 //! From a value of the TOML tree to a typed value, or a diagnostic with the corrected line.
 
 use crate::notes::table_reader::found;
-use crate::quantity::{Kind, Measured, Quantity, Refusal};
+use crate::quantity::{Kind, Measured, Quantity, Refusal, UnitSystem, plausible, print_si};
 use crate::text::{Diagnostic, Diagnostics, FileId, Noted, Source, Span, nearest, quoted_or};
 use crate::vocabulary::{
     Amount, DateOrMonth, DateOrTime, Designation, Form, Identifier, LocalTime, Word,
@@ -228,13 +228,49 @@ impl<T: Quantity> FromNote for Measured<T> {
     fn read(value: &Value<'_>, reading: &Reading<'_>, d: &mut Diagnostics) -> Option<Self> {
         let text = quantity_text(value, reading, &[T::KIND], d)?;
         match crate::quantity::parse::<T>(text) {
-            Ok(measured) => Some(measured),
+            Ok(measured) => {
+                implausible(value, reading, text, measured.value, d);
+                Some(measured)
+            }
             Err(refusal) => {
                 d.push(refused(value, reading, text, refusal));
                 None
             }
         }
     }
+}
+
+/// Name of the caution about a quantity far outside what is expected.
+pub const IMPLAUSIBLE: &str = "quantity-implausible";
+
+fn implausible<T: Quantity>(
+    value: &Value<'_>,
+    reading: &Reading<'_>,
+    text: &str,
+    quantity: T,
+    d: &mut Diagnostics,
+) {
+    let flavour = quantity.flavour();
+    let Some((low, high)) = plausible(flavour) else {
+        return;
+    };
+    if (low..=high).contains(&quantity.si()) {
+        return;
+    }
+    let print = |si| print_si(flavour, si, None, UnitSystem::Metric);
+    d.push(
+        Diagnostic::caution(
+            IMPLAUSIBLE,
+            reading.span(value),
+            format!(
+                "`{text}` is far outside what is expected of `{}`",
+                reading.key
+            ),
+        )
+        .here(format!("expected {} to {}", print(low), print(high)))
+        .why("a slipped decimal point or a wrong unit makes every figure that rests on it wrong")
+        .cure("look at the number and its unit again; if it is right, leave it"),
+    );
 }
 
 impl FromNote for Amount {

@@ -21,6 +21,7 @@ pub use book_notes::{FileNote, Notes, SiteNotes, SystemNotes, VisitNotes, read_n
 pub use finding_line::{DayTime, Look, Proof, Repair, Size};
 pub use findings_note::{FindingNote, FindingsNote, PictureNote, When};
 pub use folder::{FileFact, Folder, VisitName, find_root, read_folder};
+pub use from_note::IMPLAUSIBLE;
 pub use log::{Columns, Log, read_log};
 pub use readings_note::*;
 pub use refrigerant_note::*;

@@ -1,0 +1,50 @@
+//! A claim that the notes do not bear.
+
+use crate::caution::{Caution, Edit, Scene};
+use crate::text::Diagnostic;
+use crate::working::outcome::outcome;
+
+const VISIT: &str = "larchwick/cheese-store/2026-09-16/visit.toml";
+const AMBIENT: &str = "ambient = \"17 °C\"\n";
+
+pub(super) static CAUTION: Caution = Caution {
+    name: "outcome-beyond-evidence",
+    summary: "an outcome is claimed that the notes do not bear",
+    finds: "An `outcome` in visit.toml that the findings, proofs and movements do not show, or a finding marked `repaired, proved` without a proof after its last repair. An outcome that claims less than was shown is passed over.",
+    matters: "The report prints what was shown, and says on its first page that more was claimed.",
+    put_right: "Note the proof that was made after the last repair, with its time, or claim less.",
+    source: "common practice: a customer relies on the outcome, and a proof is what bears it",
+    example: &[Edit {
+        file: VISIT,
+        from: AMBIENT,
+        to: "ambient = \"17 °C\"\noutcome = \"found and repaired\"\n",
+    }],
+    near_miss: &[Edit {
+        file: VISIT,
+        from: AMBIENT,
+        to: "ambient = \"17 °C\"\noutcome = \"nothing found\"\n",
+    }],
+    check,
+    limits_claim: true,
+    rests_on_absence: true,
+};
+
+fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
+    let visits = &scene.system.visits;
+    let number = visits
+        .iter()
+        .position(|visit| visit.name == scene.visit.name);
+    let outcome = number.and_then(|number| outcome(scene.system, number));
+    for beyond in outcome.iter().flat_map(|outcome| &outcome.beyond) {
+        found.push(
+            Diagnostic::caution(
+                CAUTION.name,
+                beyond.span,
+                format!("`{}` goes beyond what the notes show", beyond.claim),
+            )
+            .here(beyond.shown.clone())
+            .why(CAUTION.matters)
+            .cure("note the proof that was made after the last repair, or claim less"),
+        );
+    }
+}
