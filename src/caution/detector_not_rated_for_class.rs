@@ -57,7 +57,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             .iter()
             .max_by_key(|class| flammability(class.value.word()));
         let Some(rated) = rated
-            .filter(|rated| flammability(rated.value.word()) < flammability(class.value.name()))
+            .filter(|rated| flammability(rated.value.word()) < flammability(class.value.word()))
         else {
             continue;
         };

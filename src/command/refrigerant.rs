@@ -6,6 +6,7 @@ use crate::quantity::{
     parse, print_si,
 };
 use crate::refrigerant::{GwpSet, Mark, Refrigerant, Sourced, find, nearest};
+use crate::vocabulary::Word;
 use serde_json::{Value, json};
 
 /// A state on the saturation line, at a temperature.
@@ -108,7 +109,7 @@ fn to_json(refrigerant: &Refrigerant, states: &[Saturation]) -> Value {
         "version": 1,
         "command": "refrigerant",
         "designation": refrigerant.designation,
-        "safety-class": refrigerant.safety_class.map(|class| class.value.name()),
+        "safety-class": refrigerant.safety_class.map(|class| class.value.word()),
         "composition": refrigerant.components.iter().map(|part| json!({
             "substance": part.substance.designation, "mass-percent": part.mass_percent,
         })).collect::<Vec<_>>(),

@@ -1,11 +1,15 @@
 //! The validated model of a book: names resolved, times as instants, tests in one shape.
 
 mod assemble;
+mod assemble_finding;
+mod assemble_movement;
+mod assemble_test;
 mod assemble_visit;
 mod book;
 mod moment;
 mod registry;
 mod test;
+mod test_names;
 
 pub use assemble::assemble;
 pub use assemble_visit::covers;

@@ -4,9 +4,10 @@ use crate::notes::table_reader::{FileReader, TableReader, Whole};
 use crate::quantity::{LeakRate, Mass, Measured};
 use crate::vocabulary::book_file::PRIVATE;
 use crate::vocabulary::book_file::{
-    CylinderHappening, GasOrigin, Paper, SafetyClass, contractor, cylinder, cylinder_event,
-    defaults, instrument, person,
+    CylinderHappening, GasOrigin, Paper, contractor, cylinder, cylinder_event, defaults,
+    instrument, person,
 };
+use crate::vocabulary::safety_class::SafetyClass;
 use crate::vocabulary::site_file::{Language, UnitsWord};
 use crate::vocabulary::{
     Amount, DateOrMonth, DateOrTime, Designation, Identifier, Noted, book_file,

@@ -96,6 +96,10 @@ pub fn read_folder(
             .collect::<Vec<_>>()
             .join("/");
         let link = entry.path_is_symlink();
+        if !link && !entry.file_type().is_file() {
+            // A pipe or a device would never end.
+            continue;
+        }
         if link || !is_text(&path) {
             let fact = FileFact {
                 length: entry.metadata().map_or(0, |metadata| metadata.len()),

@@ -7,9 +7,10 @@ use similar::get_close_matches;
 
 use super::data_file::{optional, rows};
 use super::refrigerant::{Component, Refrigerant};
-use super::safety_class::SafetyClass;
 use super::source::{Source, Sourced, source};
 use super::substance::substance;
+use crate::vocabulary::Word;
+use crate::vocabulary::safety_class::SafetyClass;
 
 /// How many near designations are offered, and how near they must be (`similar`'s ratio).
 const NEAR: usize = 3;
@@ -127,7 +128,7 @@ fn read() -> Result<Vec<Refrigerant>, String> {
                 names: chemical.into_iter().chain(other).collect(),
                 components,
                 composition_source: optional(composition_source, source)?,
-                safety_class: sourced(class, class_source, SafetyClass::find)?,
+                safety_class: sourced(class, class_source, SafetyClass::of)?,
                 lower_flammability_limit_kg_m3: sourced(lfl, lfl_source, number)?,
                 concentration_limit_kg_m3: sourced(rcl, rcl_source, |cell| {
                     number(cell).map(|grams| grams / 1000.0)

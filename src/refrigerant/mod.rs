@@ -13,17 +13,16 @@ mod nitrogen;
     reason = "the file is named after its one type"
 )]
 mod refrigerant;
-mod safety_class;
 mod saturation;
 mod source;
 mod substance;
 mod water;
 
+pub use crate::vocabulary::safety_class::SafetyClass;
 pub use catalogue::{all, find, nearest};
 pub use gwp::{Gwp, GwpSet, GwpTerm, co2e_kg, mixture_gwp};
 pub use nitrogen::nitrogen_z;
 pub use refrigerant::{Component, Refrigerant};
-pub use safety_class::SafetyClass;
 pub use source::{Mark, Source, Sourced};
 pub use substance::{EuAnnex, Family, OzoneClass, Substance};
 pub use water::water_vapour_pressure_pa;

@@ -1,9 +1,9 @@
 //! One refrigerant: what it is made of, how safe it is, what the laws count it as.
 
 use super::gwp::{Gwp, GwpSet, gwp};
-use super::safety_class::SafetyClass;
 use super::source::{Source, Sourced};
 use super::substance::{EuAnnex, OzoneClass, Substance};
+use crate::vocabulary::safety_class::SafetyClass;
 
 /// A constituent of a refrigerant.
 #[derive(Clone, Copy, Debug, PartialEq)]

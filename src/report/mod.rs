@@ -10,7 +10,7 @@ pub mod visit_figures;
 pub mod glyphs;
 #[cfg(feature = "pdf")]
 pub mod photograph;
-#[cfg(test)]
+#[cfg(all(test, feature = "pdf"))]
 mod sample;
 #[cfg(feature = "pdf")]
 pub mod typeset;

@@ -188,7 +188,7 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         account: &figures.account,
         full: &full,
         addition: &addition,
-        verified: last_verification(system, circuit, number),
+        verified: last_verification(system, number),
         first: None,
     };
     let plain = window.plain(&label("loss-per-year"), &format!("Loss per year{of}"));
@@ -239,11 +239,7 @@ pub fn plant_of(system: &System) -> Plant {
 }
 
 /// The last follow-up verification before a visit that showed all identified leaks repaired.
-fn last_verification(
-    system: &System,
-    _circuit: usize,
-    number: usize,
-) -> Option<Noted<crate::job::Moment>> {
+fn last_verification(system: &System, number: usize) -> Option<Noted<crate::job::Moment>> {
     (0..number).rev().find_map(|earlier| {
         let visit: &Visit = &system.visits[earlier];
         let purpose = visit.note.as_ref()?.purpose?;

@@ -2,6 +2,7 @@
 
 use crate::quantity::{Kind, LeakRate, Mass, Measured};
 use crate::vocabulary::key::{Entry, Form, Identifier, Key, Table};
+use crate::vocabulary::safety_class::SafetyClass;
 use crate::vocabulary::site_file::{Language, UnitsWord};
 use crate::vocabulary::value::{Amount, DateOrMonth, DateOrTime, Designation, Noted, TableMark};
 use crate::vocabulary::word::Word;
@@ -107,60 +108,6 @@ impl Word for CylinderHappening {
             "weighed",
             CylinderHappening::Weighed,
             "put on a scale between jobs",
-        ),
-    ];
-}
-
-/// Safety class of a refrigerant (ISO 817, ASHRAE 34).
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum SafetyClass {
-    /// Lower toxicity, no flame propagation.
-    A1,
-    /// Lower toxicity, lower flammability.
-    A2L,
-    /// Lower toxicity, flammable.
-    A2,
-    /// Lower toxicity, higher flammability.
-    A3,
-    /// Higher toxicity, no flame propagation.
-    B1,
-    /// Higher toxicity, lower flammability.
-    B2L,
-    /// Higher toxicity, flammable.
-    B2,
-    /// Higher toxicity, higher flammability.
-    B3,
-}
-
-impl Word for SafetyClass {
-    const WORDS: &'static [(&'static str, Self, &'static str)] = &[
-        (
-            "A1",
-            SafetyClass::A1,
-            "lower toxicity, no flame propagation",
-        ),
-        (
-            "A2L",
-            SafetyClass::A2L,
-            "lower toxicity, lower flammability",
-        ),
-        ("A2", SafetyClass::A2, "lower toxicity, flammable"),
-        ("A3", SafetyClass::A3, "lower toxicity, higher flammability"),
-        (
-            "B1",
-            SafetyClass::B1,
-            "higher toxicity, no flame propagation",
-        ),
-        (
-            "B2L",
-            SafetyClass::B2L,
-            "higher toxicity, lower flammability",
-        ),
-        ("B2", SafetyClass::B2, "higher toxicity, flammable"),
-        (
-            "B3",
-            SafetyClass::B3,
-            "higher toxicity, higher flammability",
         ),
     ];
 }

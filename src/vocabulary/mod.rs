@@ -12,6 +12,7 @@ pub mod finding_field;
 pub mod method_word;
 pub mod readings_file;
 pub mod refrigerant_file;
+pub mod safety_class;
 pub mod site_file;
 pub mod system_file;
 pub mod visit_file;

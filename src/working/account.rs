@@ -17,15 +17,6 @@ pub static NET: Method = Method {
     source: "common practice: what was recovered and charged back is not a loss",
 };
 
-/// A mass by two scale readings.
-pub static WEIGHED: Method = Method {
-    id: "weighed-mass",
-    name: "Mass by two scale readings",
-    formula: "m = |before − after|",
-    mathematics: "m = abs(m_\"before\" - m_\"after\")",
-    source: "common practice; half a step of the scale on each reading, JCGM 100:2008 F.2.2.1",
-};
-
 /// A line of an account.
 #[derive(Clone, Debug)]
 pub struct Entry {

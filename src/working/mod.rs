@@ -19,7 +19,6 @@ pub use working::{Figure, Input, Method, Origin, Value, Working, rounded};
 /// Every method, for the formulas of the report.
 pub static METHODS: &[&Method] = &[
     &account::NET,
-    &account::WEIGHED,
     &co2_equivalent::CO2_EQUIVALENT,
     &leak_rate::ANNUALIZING,
     &leak_rate::PLAIN,

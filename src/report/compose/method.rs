@@ -1,7 +1,7 @@
 //! How it was searched and what that could not show; safety, work, advice, what was used.
 
 use crate::quantity::print;
-use crate::report::compose::first_page::{not_reached, place_name};
+use crate::report::compose::points::{not_reached, place_name};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{
     Advice, Column, ColumnKind, Entry, Method, NotReached, Part, Row, Safety, Table,

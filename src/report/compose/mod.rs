@@ -1,10 +1,13 @@
 //! From the validated visit and its figures to the report as plain data.
 
 mod account;
+mod facts;
 mod findings;
 mod first_page;
+mod head;
 mod legal;
 mod method;
+mod points;
 mod readings;
 mod scene;
 mod tests;
@@ -45,12 +48,12 @@ pub fn compose(scene: &Scene<'_>, cautions: &[&Diagnostic], draft: bool) -> Comp
     let mut data = ReportData {
         document: document(scene, draft),
         contractor: contractor(scene),
-        head: first_page::head(scene),
+        head: head::head(scene),
         outcome: first_page::outcome(scene),
-        facts: first_page::facts(scene),
+        facts: facts::facts(scene),
         cautions: first_page::cautions(cautions),
         leaking_again: first_page::leaking_again(scene),
-        points: first_page::points(scene),
+        points: points::points(scene),
         still_open: first_page::still_open(scene),
         next: legal::next_dates(scene),
         waiting: first_page::waiting(scene),

@@ -1,0 +1,221 @@
+//! The four facts under the outcome: the repaired places, the test, the refrigerant, the next date.
+
+use crate::notes::Proof;
+use crate::quantity::Flavour;
+use crate::report::compose::scene::Scene;
+use crate::report::data::Fact;
+use crate::report::printed;
+use crate::vocabulary::Word;
+use crate::working::outcome::proves;
+use crate::working::pressure_test::HoldVerdict;
+
+/// At most four facts.
+pub fn facts(scene: &Scene<'_>) -> Vec<Fact> {
+    let mut facts = Vec::new();
+    facts.extend(joint_fact(scene));
+    facts.extend(test_fact(scene));
+    facts.extend(refrigerant_fact(scene));
+    if let Some(next) = crate::report::compose::legal::next_dates(scene).first() {
+        facts.push(Fact {
+            label: "Next".to_owned(),
+            value: format!("{} {}", next.what, next.by),
+            qualifier: next.not_before.clone(),
+            working: None,
+        });
+    }
+    facts.truncate(4);
+    facts
+}
+
+fn joint_fact(scene: &Scene<'_>) -> Option<Fact> {
+    let repaired: Vec<_> = scene
+        .leaks()
+        .filter(|(_, finding, _)| !finding.note.repairs.is_empty())
+        .collect();
+    let looks: Vec<_> = repaired
+        .iter()
+        .filter_map(|(_, finding, _)| {
+            finding
+                .note
+                .proofs
+                .iter()
+                .rev()
+                .find_map(|proof| match proof {
+                    Proof::Look(look) if proves(scene.system, scene.visit, proof, None) => {
+                        Some(look)
+                    }
+                    _ => None,
+                })
+        })
+        .collect();
+    if repaired.is_empty() {
+        let checked = scene.figures.outcome.verified.len();
+        return (checked > 0).then(|| Fact {
+            label: "Earlier repairs".to_owned(),
+            value: format!(
+                "{} checked again, nothing shown",
+                printed::capital(&printed::count(checked))
+            ),
+            qualifier: proved_on(scene),
+            working: None,
+        });
+    }
+    let label = if repaired.len() == 1 {
+        "Repaired place".to_owned()
+    } else {
+        format!(
+            "{} repaired places",
+            printed::capital(&printed::count(repaired.len()))
+        )
+    };
+    Some(if looks.is_empty() {
+        Fact {
+            label,
+            value: "Not checked again with a detector or bubbles".to_owned(),
+            qualifier: None,
+            working: None,
+        }
+    } else {
+        let all = looks.len() == repaired.len();
+        let mut methods: Vec<&str> = looks.iter().map(|look| look.method.value.word()).collect();
+        methods.sort_unstable();
+        methods.dedup();
+        let shown = looks.first().map_or("", |look| look.result.as_str());
+        Fact {
+            label,
+            value: if looks.len() == 1 {
+                format!("Checked again, {shown}")
+            } else if all {
+                "All checked again, nothing shown".to_owned()
+            } else {
+                format!(
+                    "{} of {} checked again, nothing shown",
+                    looks.len(),
+                    repaired.len()
+                )
+            },
+            qualifier: Some(match proved_on(scene) {
+                Some(proved) => format!("{}; {proved}", methods.join(", ")),
+                None => methods.join(", "),
+            }),
+            working: None,
+        }
+    })
+}
+
+/// How the detector was proved that day.
+fn proved_on(scene: &Scene<'_>) -> Option<String> {
+    let check = scene
+        .visit
+        .detector_checks
+        .iter()
+        .rev()
+        .find(|check| check.note.responded.is_some_and(|yes| yes.value))?;
+    let leak = check.note.reference_leak.as_ref()?;
+    Some(format!("detector proved on {}", leak.value))
+}
+
+fn test_fact(scene: &Scene<'_>) -> Option<Fact> {
+    let (test, hold) = scene
+        .visit
+        .pressure_tests
+        .iter()
+        .zip(&scene.figures.holds)
+        .rfind(|(_, hold)| hold.verdict != HoldVerdict::Strength)?;
+    let what = match test.section() {
+        Some(section) => format!("Section {section}, tested"),
+        None if scene.system.several_circuits() => printed::capital(&format!(
+            "{}, tested",
+            scene.system.circuit_name(test.circuit)
+        )),
+        None => "Whole circuit, tested".to_owned(),
+    };
+    let size = hold.limit_mass.as_ref().or(hold.limit.as_ref());
+    let value = match (hold.verdict, size) {
+        (HoldVerdict::NothingLarger, Some(figure)) => {
+            format!("Nothing larger than {}", rate(scene, figure))
+        }
+        (HoldVerdict::Leak, _) => "Pressure was lost".to_owned(),
+        (HoldVerdict::HeldNoSize, _) => "Pressure held; no size can be given".to_owned(),
+        _ => "Not decided".to_owned(),
+    };
+    let gas = test.note.gas.map_or("gas", |gas| gas.value.word());
+    let pressure = crate::quantity::print(&test.start.pressure.value, scene.site.units);
+    Some(Fact {
+        label: what,
+        value,
+        qualifier: Some(format!(
+            "{gas} at {pressure} for {}",
+            crate::report::compose::tests::duration(scene, test.seconds())
+        )),
+        working: size.map(|figure| figure.id.clone()),
+    })
+}
+
+/// A mass rate in grams or ounces a day, of the test gas.
+fn rate(scene: &Scene<'_>, figure: &crate::working::Figure) -> String {
+    let printed = figure.value.print(scene.site.units);
+    match figure.value {
+        crate::working::Value::Computed {
+            flavour: Flavour::MassRate,
+            si,
+            ..
+        } => {
+            let unit = match scene.site.units {
+                crate::quantity::UnitSystem::Metric => "g",
+                crate::quantity::UnitSystem::Us => "oz",
+            };
+            let day = crate::quantity::print_as(Flavour::Mass, si * 86_400.0, unit, 9)
+                .and_then(|printed| printed.number.parse::<f64>().ok());
+            day.map_or(printed, |day| {
+                format!("{}\u{a0}{unit} of nitrogen a day", rounded_up(day))
+            })
+        }
+        _ => printed,
+    }
+}
+
+/// Rounded up to two digits or so: a limit is never made smaller by rounding.
+fn rounded_up(value: f64) -> String {
+    let decimals = match value {
+        v if v >= 10.0 => 0,
+        v if v >= 1.0 => 1,
+        _ => 2,
+    };
+    let scale = 10f64.powi(decimals);
+    crate::working::rounded((value * scale - 1e-9).ceil() / scale, decimals as usize)
+}
+
+fn refrigerant_fact(scene: &Scene<'_>) -> Option<Fact> {
+    let added: Vec<_> = scene
+        .figures
+        .circuits
+        .iter()
+        .filter_map(|circuit| Some((circuit, circuit.account.addition_of(scene.number)?)))
+        .collect();
+    if added.is_empty() {
+        let moved = scene.figures.circuits.iter().any(|c| c.net.is_some());
+        return (!moved).then(|| Fact {
+            label: "Refrigerant".to_owned(),
+            value: "None added".to_owned(),
+            qualifier: None,
+            working: None,
+        });
+    }
+    let leaked: f64 = added.iter().map(|(_, addition)| addition.leaked_kg).sum();
+    let co2e: f64 = added
+        .iter()
+        .filter_map(|(circuit, _)| circuit.lost_co2e.as_ref())
+        .map(|figure| figure.value.number())
+        .sum();
+    let working = added
+        .first()
+        .and_then(|(circuit, _)| circuit.net.as_ref())
+        .map(|figure| figure.id.clone());
+    Some(Fact {
+        label: "Refrigerant".to_owned(),
+        value: format!("{} had been lost", scene.mass(leaked, None)),
+        qualifier: (co2e > 0.0).then(|| scene.tonnes(co2e)),
+        working,
+    })
+}

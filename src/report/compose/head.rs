@@ -1,0 +1,105 @@
+//! What was visited, why and when: the head of the first page.
+
+use crate::report::compose::scene::Scene;
+use crate::report::data::{Entry, Head};
+use crate::report::printed;
+use crate::vocabulary::Word;
+
+/// What was visited, why and when.
+pub fn head(scene: &Scene<'_>) -> Head {
+    let mut line = vec![scene.site.name().to_owned()];
+    for (index, _) in scene.system.circuits.iter().enumerate() {
+        let mut parts = Vec::new();
+        if let Some(entry) = scene.system.in_force(index, scene.visit.last_day()) {
+            if let Some(refrigerant) = entry.refrigerant {
+                parts.push(refrigerant.designation.to_owned());
+            }
+            if let Some(full) = &entry.note.full_charge {
+                parts.push(crate::quantity::print(&full.value, scene.site.units).to_string());
+            }
+        }
+        if let Some(figure) = scene
+            .figures
+            .circuits
+            .get(index)
+            .and_then(|c| c.charge_co2e.as_ref())
+        {
+            parts.push(scene.tonnes(figure.value.number()));
+        }
+        let parts = parts.join(", ");
+        if scene.system.several_circuits() {
+            line.push(format!("{}: {parts}", scene.system.circuit_name(index)));
+        } else {
+            line.push(parts);
+        }
+    }
+    if let Some(class) = scene.refrigerant(0).and_then(|r| r.safety_class) {
+        let words = if class.value.is_flammable() {
+            "flammable"
+        } else {
+            "not flammable"
+        };
+        line.push(format!("{}, {words}", class.value));
+    }
+    Head {
+        kind: scene.purpose(),
+        date: printed::days(scene.visit.name.date, scene.visit.last_day()),
+        system: scene.system.name().to_owned(),
+        line,
+        particulars: particulars(scene),
+    }
+}
+
+fn particulars(scene: &Scene<'_>) -> Vec<Entry> {
+    let mut entries = Vec::new();
+    let mut add = |key: &str, value: Option<String>| {
+        if let Some(value) = value {
+            entries.push(Entry {
+                key: key.to_owned(),
+                value,
+                working: None,
+            });
+        }
+    };
+    let site = scene.site.note.as_ref();
+    let text = |value: &Option<crate::text::Noted<String>>| {
+        value.as_ref().map(|noted| noted.value.clone())
+    };
+    add("Operator", site.and_then(|s| text(&s.operator)));
+    add("Address", site.and_then(|s| text(&s.address)));
+    let system = scene.system.note.as_ref();
+    add(
+        "Category",
+        system
+            .and_then(|s| s.category)
+            .map(|c| c.value.word().to_owned()),
+    );
+    add(
+        "In service since",
+        system
+            .and_then(|s| s.installed)
+            .map(|d| printed::day(d.value)),
+    );
+    let visit = scene.visit.note.as_ref();
+    add("Complaint", visit.and_then(|v| text(&v.complaint)));
+    add(
+        "Air outside",
+        visit
+            .and_then(|v| v.ambient)
+            .map(|t| crate::quantity::print(&t.value, scene.site.units).to_string()),
+    );
+    add(
+        "Left",
+        visit
+            .and_then(|v| v.left)
+            .map(|l| l.value.word().to_owned()),
+    );
+    add(
+        "Back in normal operation",
+        scene
+            .visit
+            .back
+            .map(|back| printed::moment(back.value.civil)),
+    );
+    entries
+}

@@ -1,0 +1,150 @@
+//! Every point looked at or worked on, and the places that were not reached.
+
+use crate::quantity::{Flavour, LeakRate, Quantity};
+use crate::report::compose::scene::Scene;
+use crate::report::data::{PointRow, PointState, Points};
+use crate::working::evidence::grade;
+
+/// Every point looked at or worked on.
+pub fn points(scene: &Scene<'_>) -> Points {
+    let mut rows = Vec::new();
+    let mut sized = false;
+    for (number, finding, standing) in scene.findings() {
+        let (state, state_words) = scene.state(finding, standing);
+        let size = size_of(scene, finding);
+        sized |= size.as_deref().is_some_and(|size| size != "not sized");
+        rows.push(PointRow {
+            number: number.to_string(),
+            place: scene.place(finding),
+            state,
+            state_words,
+            evidence: grade(&finding.note)
+                .map_or_else(String::new, |grade| grade.word().to_owned()),
+            size: size.unwrap_or_default(),
+        });
+    }
+    let listed = |point: &crate::vocabulary::Identifier| {
+        scene.visit.findings.iter().any(|finding| {
+            finding
+                .note
+                .point
+                .as_ref()
+                .is_some_and(|id| id.value == *point)
+        })
+    };
+    let mut number = rows.len();
+    let mut add = |place: String, state: PointState, words: String| {
+        number += 1;
+        rows.push(PointRow {
+            number: number.to_string(),
+            place,
+            state,
+            state_words: words,
+            evidence: String::new(),
+            size: String::new(),
+        });
+    };
+    for (point, days) in scene.holding() {
+        if !listed(point) {
+            add(
+                scene.system.point_name(point),
+                PointState::Holding,
+                format!("holding, {days}\u{a0}days"),
+            );
+        }
+    }
+    let named: Vec<String> = scene
+        .findings()
+        .map(|(_, finding, _)| scene.place(finding))
+        .collect();
+    for (place, _) in not_reached(scene) {
+        if named.contains(&place) {
+            continue;
+        }
+        add(place, PointState::NotReached, "not reached".to_owned());
+    }
+    let unit = match scene.site.units {
+        crate::quantity::UnitSystem::Metric => "g/yr",
+        crate::quantity::UnitSystem::Us => "oz/yr",
+    };
+    Points {
+        size_unit: sized.then(|| unit.to_owned()),
+        rows,
+    }
+}
+
+fn size_of(scene: &Scene<'_>, finding: &crate::job::Finding) -> Option<String> {
+    let Some(size) = &finding.note.size else {
+        return crate::working::outcome::is_leak(finding).then(|| "not sized".to_owned());
+    };
+    let unit = match scene.site.units {
+        crate::quantity::UnitSystem::Metric => "g/yr",
+        crate::quantity::UnitSystem::Us => "oz/yr",
+    };
+    let measured = size.rate.value;
+    let LeakRate::Mass(_) = measured.value else {
+        return Some(crate::quantity::print(&measured, scene.site.units).to_string());
+    };
+    let decimals = |si: f64| u8::from(si < 10.0 * LIMIT_OF_WHOLE);
+    let in_unit = |si: f64, decimals: u8| {
+        crate::quantity::print_as(Flavour::MassRate, si, unit, decimals)
+            .map(|printed| printed.number)
+    };
+    let digits = decimals(measured.value.si());
+    let number = in_unit(measured.value.si(), digits)?;
+    Some(
+        match measured.uncertainty.and_then(|half| in_unit(half, digits)) {
+            Some(half) => format!("{number} ± {half}"),
+            None => number,
+        },
+    )
+}
+
+/// A gram a year, kg/s: below ten of them a size keeps one decimal.
+const LIMIT_OF_WHOLE: f64 = 1e-3 / 31_536_000.0;
+
+/// Places not reached, in words, with the reasons; those reached by another search left out.
+pub fn not_reached(scene: &Scene<'_>) -> Vec<(String, String)> {
+    let mut places: Vec<(String, String)> = Vec::new();
+    for search in &scene.visit.searches {
+        for place in &search.note.not_reached {
+            let (Some(point), Some(reason)) = (&place.point, &place.reason) else {
+                continue;
+            };
+            if scene.system.points.get(&point.value).is_some() && scene.searched(&point.value) {
+                continue;
+            }
+            let name = place_name(scene, &point.value.0);
+            if !places.iter().any(|(known, _)| *known == name) {
+                places.push((name, reason.value.clone()));
+            }
+        }
+    }
+    places
+}
+
+/// A point, or the area that a pattern stands for, in words.
+pub fn place_name(scene: &Scene<'_>, pattern: &str) -> String {
+    let id = crate::vocabulary::Identifier(pattern.to_owned());
+    if scene.system.points.get(&id).is_some() {
+        return scene.system.point_name(&id);
+    }
+    let area = pattern.trim_end_matches('*').trim_end_matches('/');
+    scene
+        .system
+        .note
+        .iter()
+        .flat_map(|note| &note.area)
+        .find(|known| known.id.as_ref().is_some_and(|id| id.value.0 == area))
+        .and_then(|known| known.about.as_ref())
+        .map_or_else(
+            || {
+                if pattern == "*" {
+                    "everything registered".to_owned()
+                } else {
+                    area.to_owned()
+                }
+            },
+            |about| about.value.clone(),
+        )
+}
