@@ -40,9 +40,12 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             Diagnostic::caution(
                 CAUTION.name,
                 beyond.span,
-                format!("`{}` goes beyond what the notes show", beyond.claim),
+                format!(
+                    "`{}` goes beyond what the notes show: {}",
+                    beyond.claim, beyond.shown
+                ),
             )
-            .here(beyond.shown.clone())
+            .here("claimed here")
             .why(CAUTION.matters)
             .cure("note the proof that was made after the last repair, or claim less"),
         );

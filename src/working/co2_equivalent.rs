@@ -10,7 +10,7 @@ pub static CO2_EQUIVALENT: Method = Method {
     name: "CO₂ equivalent",
     formula: "CO₂e = mass × GWP",
     mathematics: "m_\"CO₂e\" = m dot \"GWP\"",
-    source: "Regulation (EU) 2024/573, Annex VI for mixtures",
+    source: "mass times GWP of the set named; mixtures by nominal mass fractions, Regulation (EU) 2024/573 Annex VI and 40 CFR 84.64(b)",
 };
 
 /// The CO2 equivalent in kg of a mass in kg, as a figure; `None` where the set has no value.

@@ -148,12 +148,7 @@ pub fn cautions(cautions: &[&Diagnostic]) -> Vec<Caution> {
         .iter()
         .map(|diagnostic| Caution {
             name: diagnostic.name.to_owned(),
-            sentence: sentence(&if diagnostic.primary.text.is_empty() {
-                diagnostic.what.clone()
-            } else {
-                format!("{}: {}", diagnostic.what, diagnostic.primary.text)
-            })
-            .replace('`', ""),
+            sentence: sentence(&diagnostic.what.replace('`', "")),
             because: diagnostic.why.as_ref().map(|why| sentence(why)),
         })
         .collect()
