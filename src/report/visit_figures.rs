@@ -28,8 +28,8 @@ pub struct CircuitFigures {
     pub charge_co2e: Option<Figure>,
     /// What was lost, as CO2 equivalent.
     pub lost_co2e: Option<Figure>,
-    /// When refrigerant was charged before this loss, if it is known.
-    pub since: Option<Noted<Moment>>,
+    /// When refrigerant was charged before this loss, if it is known, and whether to full.
+    pub since: Option<(Noted<Moment>, bool)>,
     /// What had leaked in all since then, kg.
     pub leaked_kg: f64,
     /// Plain loss per year.

@@ -14,6 +14,8 @@ pub struct Coverage {
     pub covered: bool,
     /// Why, in a sentence with its citation.
     pub why: String,
+    /// Whether the text of the rule does not say: a blend of Annex I and Annex II gases.
+    pub undecided: bool,
     /// Charge in t CO2e under the rule's GWP set.
     pub co2e_t: Option<f64>,
     /// Charge in kg that counts by mass (Annex II section 1).
@@ -102,8 +104,14 @@ pub fn coverage(
             )
         }
     };
+    let undecided = rules.word == RuleSetWord::Eu2024
+        && !covered
+        && in_annex_one(refrigerant)
+        && !plant.hermetic
+        && at_least(blended_kg(refrigerant, full_kg), 1.0);
     Coverage {
         covered,
+        undecided,
         why,
         co2e_t,
         annex_two_kg,
@@ -130,16 +138,10 @@ fn europe(
         0.0
     };
     let at_least = |value: f64, threshold: f64| value >= threshold * (1.0 - 1e-9);
-    let blended: f64 = refrigerant
-        .components
-        .iter()
-        .filter(|part| part.substance.eu_annex == Some(EuAnnex::TwoSectionOne))
-        .map(|part| part.mass_percent / 100.0 * full_kg)
-        .sum();
-    if annex_one && !at_least(tonnes, 5.0) && at_least(blended, 1.0) {
+    if annex_one && !at_least(tonnes, 5.0) && at_least(blended_kg(refrigerant, full_kg), 1.0) {
         return (
             false,
-            "below 5 t CO₂e when the blend is counted by its GWP, which is usual practice (from memory, verify); of its Annex II gases alone there is more than 1 kg, for which leak checks are asked (Article 5(1))".to_owned(),
+            "counted by its GWP the blend is below 5 t CO₂e (usual practice, from memory, verify); of its Annex II gases alone there is 1 kg or more, for which Article 5(1) asks leak checks: ask the authority, or check as if covered".to_owned(),
         );
     }
     if !at_least(tonnes, 5.0) && !at_least(annex_two_kg, 1.0) {
@@ -179,6 +181,16 @@ fn europe(
 fn in_annex_one(refrigerant: &Refrigerant) -> bool {
     refrigerant.is_in_eu_annex(EuAnnex::OneSectionOne)
         || refrigerant.is_in_eu_annex(EuAnnex::OneSectionTwo)
+}
+
+/// Mass of the Annex II gases in a charge, kg.
+fn blended_kg(refrigerant: &Refrigerant, full_kg: f64) -> f64 {
+    refrigerant
+        .components
+        .iter()
+        .filter(|part| part.substance.eu_annex == Some(EuAnnex::TwoSectionOne))
+        .map(|part| part.mass_percent / 100.0 * full_kg)
+        .sum()
 }
 
 fn class_word(class: Option<OzoneClass>) -> &'static str {

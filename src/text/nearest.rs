@@ -9,6 +9,21 @@ pub fn nearest<'a>(word: &str, known: &[&'a str]) -> Option<&'a str> {
     if let Some(exact) = known.iter().find(|name| name.to_lowercase() == lower) {
         return Some(exact);
     }
+    let words = |text: &str| -> Vec<String> {
+        let mut words: Vec<String> = text
+            .split(|c: char| !c.is_alphanumeric())
+            .filter(|word| !word.is_empty() && *word != "and")
+            .map(str::to_owned)
+            .collect();
+        words.sort();
+        words
+    };
+    if let Some(same) = known
+        .iter()
+        .find(|name| words(&name.to_lowercase()) == words(&lower))
+    {
+        return Some(same);
+    }
     similar::get_close_matches(lower.as_str(), known, 1, 0.6)
         .into_iter()
         .next()
@@ -43,6 +58,11 @@ mod tests {
         assert_eq!(nearest("serail", &known), Some("serial"));
         assert_eq!(nearest("Circuit", &known), Some("circuit"));
         assert_eq!(nearest("xyz", &known), None);
+        let states = ["repaired, proved", "repaired, not proved"];
+        assert_eq!(
+            nearest("repaired and proved", &states),
+            Some("repaired, proved")
+        );
     }
 
     #[test]

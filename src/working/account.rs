@@ -299,6 +299,7 @@ impl Account {
         if self.entries_of(visit).any(is_apart) {
             working.note("Movements for installation, season, retrofit or taking out of use are in this sum; they are not counted as loss in the leak rate.");
         }
+        working.note("The uncertainty of a scale reading is half its last digit, where none is written; the accuracy of the scale is not in it.");
         Some(working.finish(Value::Computed {
             flavour: Flavour::Mass,
             si: net,

@@ -14,7 +14,7 @@ pub static ANNUALIZING: Method = Method {
     name: "Leak rate, annualizing method",
     formula: "rate = 100 % × (added ÷ full charge) ÷ (shorter of days since the last addition and 365, ÷ 365)",
     mathematics: "r = 100 % dot (m_\"added\" / m_\"full\") / (min(d, 365) \\/ 365)",
-    source: "40 CFR 82.152, \"leak rate\"",
+    source: "40 CFR 82.152, \"leak rate\"; for part 84 the same by 84.102 (from memory, verify)",
 };
 
 /// Rolling average method: additions of a window over the full charge.
@@ -23,7 +23,7 @@ pub static ROLLING: Method = Method {
     name: "Leak rate, rolling average method",
     formula: "rate = 100 % × sum of additions in the window ÷ full charge",
     mathematics: "r = 100 % dot (sum m_\"added\") / m_\"full\"",
-    source: "40 CFR 82.152, \"leak rate\"",
+    source: "40 CFR 82.152, \"leak rate\"; for part 84 the same by 84.102 (from memory, verify)",
 };
 
 /// Plain loss per year.
@@ -225,9 +225,9 @@ impl Window<'_> {
         Some(working.finish(Value::Percent(rolling_average(sum, full)?, 2)))
     }
 
-    /// When refrigerant was last charged before this loss.
-    pub fn since(&self) -> Option<Noted<Moment>> {
-        self.previous().map(|entry| entry.at)
+    /// When refrigerant was last charged before this loss, and whether to full.
+    pub fn since(&self) -> Option<(Noted<Moment>, bool)> {
+        self.previous().map(|entry| (entry.at, entry.to_full))
     }
 
     /// What was lost in all, kg: all the additions that belong to this loss.

@@ -215,7 +215,7 @@ pub fn shown(kind: OutcomeKind) -> &'static str {
         OutcomeKind::PartlyRepaired => "some leaks were repaired, others are open",
         OutcomeKind::LeftOpen => "leaks were found and left open",
         OutcomeKind::SuspectsOnly => "there are suspicions that were not cleared",
-        OutcomeKind::NotFoundLossStands => "no leak was found, and refrigerant had been lost",
+        OutcomeKind::NotFoundLossStands => "refrigerant had been lost, and its leak was not found",
         OutcomeKind::NothingFound => "searched, nothing found",
         OutcomeKind::RepairVerified => {
             "earlier repairs were looked at again, nothing was shown there"
@@ -259,14 +259,14 @@ fn standing(
             .filter_map(|repair| repair.at)
             .map(|at| moment_of(visit, at.value))
             .max();
-        any_proof(system, visit, finding, last)
+        any_proof(system, visit, finding, last) && !contradicted(system, visit, finding, last)
     };
     match (state.value, proved) {
         (FindingState::RepairedProved, false) => {
             let shown = if note.repairs.is_empty() && !repaired_before {
                 "no repair is noted, here or earlier"
             } else {
-                "no proof after the last repair bears it"
+                "no proof after the last repair bears it, or a test after it lost pressure"
             };
             beyond.push(Beyond {
                 span: state.span,
@@ -294,6 +294,44 @@ pub fn moment_of(visit: &Visit, at: DayTime) -> DateTime {
         .checked_add(jiff::Span::new().days(days))
         .unwrap_or(visit.name.date)
         .to_datetime(at.time)
+}
+
+/// Whether a pressure test named as proof, after the last repair, lost pressure, and no later test of
+/// the same part held.
+fn contradicted(
+    system: &System,
+    visit: &Visit,
+    finding: &Finding,
+    after: Option<DateTime>,
+) -> bool {
+    let verdicts: Vec<_> = visit
+        .pressure_tests
+        .iter()
+        .filter(|test| after.is_none_or(|after| test.start.at.value.civil >= after))
+        .filter_map(|test| {
+            let circuit = system.circuits.get(test.circuit)?;
+            Some((test, hold(test, circuit, visit).verdict))
+        })
+        .collect();
+    let named = |id: &Identifier| {
+        finding
+            .note
+            .proofs
+            .iter()
+            .any(|proof| matches!(proof, Proof::Named(name) if name.value == *id))
+    };
+    verdicts.iter().any(|(lost, verdict)| {
+        let held_later = verdicts.iter().any(|(later, verdict)| {
+            later.start.at.value >= lost.end.at.value
+                && later.circuit == lost.circuit
+                && (later.section() == lost.section() || later.section().is_none())
+                && matches!(
+                    verdict,
+                    HoldVerdict::NothingLarger | HoldVerdict::HeldNoSize
+                )
+        });
+        *verdict == HoldVerdict::Leak && named(&lost.id) && !held_later
+    })
 }
 
 fn any_proof(system: &System, visit: &Visit, finding: &Finding, after: Option<DateTime>) -> bool {

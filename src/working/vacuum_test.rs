@@ -93,7 +93,7 @@ fn throughput(
         },
         Origin::Notes(vec![test.start.at.span, test.end.at.span]),
     );
-    working.note("Moisture and outgassing raise the pressure like a leak does: a leak alone is not larger than this, unless the system cooled during the test.");
+    working.note("Moisture and outgassing raise the pressure like a leak does: within the uncertainty of volume and gauge, which is not worked out here, a leak alone is not larger than this, unless the system cooled during the test.");
     working.finish(Value::Computed {
         flavour: Flavour::Throughput,
         si: volume * (p2 - p1) / seconds,

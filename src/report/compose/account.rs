@@ -4,6 +4,7 @@ use crate::quantity::{Flavour, UnitSystem, print_as};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Block, Column, ColumnKind, Entry, Part, Row, Table};
 use crate::report::printed::{self, capital};
+use crate::vocabulary::book_file::GasOrigin;
 use crate::vocabulary::refrigerant_file::MovementKind;
 use crate::vocabulary::{Identifier, Word};
 use crate::working::account::Entry as Line;
@@ -150,7 +151,10 @@ fn cylinders(scene: &Scene<'_>) -> Option<Table> {
                             .note
                             .destination
                             .map_or_else(|| "recovered".to_owned(), |d| d.value.word().to_owned()),
-                        _ => origin.map_or_else(String::new, |o| o.value.word().to_owned()),
+                        _ => origin.map_or_else(String::new, |o| match o.value {
+                            GasOrigin::Empty => "recovered before".to_owned(),
+                            origin => origin.word().to_owned(),
+                        }),
                     },
                     number(movement.note.before),
                     number(movement.note.after),

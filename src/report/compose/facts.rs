@@ -6,7 +6,7 @@ use crate::report::compose::scene::Scene;
 use crate::report::data::Fact;
 use crate::report::printed;
 use crate::vocabulary::Word;
-use crate::working::outcome::proves;
+use crate::working::outcome::{moment_of, proves};
 use crate::working::pressure_test::HoldVerdict;
 
 /// At most four facts.
@@ -49,7 +49,7 @@ fn joint_fact(scene: &Scene<'_>) -> Option<Fact> {
         })
         .collect();
     if repaired.is_empty() {
-        let checked = scene.figures.outcome.verified.len();
+        let checked = scene.holding().len();
         return (checked > 0).then(|| Fact {
             label: "Earlier repairs".to_owned(),
             value: format!(
@@ -145,11 +145,27 @@ fn test_fact(scene: &Scene<'_>) -> Option<Fact> {
         label: what,
         value,
         qualifier: Some(format!(
-            "{gas} at {pressure} for {}",
-            crate::report::compose::tests::duration(scene, test.seconds())
+            "{gas} at {pressure} for {}{}",
+            crate::report::compose::tests::duration(scene, test.seconds()),
+            if repaired_after(scene, test.end.at.value.civil) {
+                "; made before a later repair"
+            } else {
+                ""
+            }
         )),
         working: size.map(|figure| figure.id.clone()),
     })
+}
+
+/// Whether something was repaired after a moment of the visit.
+fn repaired_after(scene: &Scene<'_>, end: jiff::civil::DateTime) -> bool {
+    scene
+        .visit
+        .findings
+        .iter()
+        .flat_map(|finding| &finding.note.repairs)
+        .filter_map(|repair| repair.at)
+        .any(|at| moment_of(scene.visit, at.value) > end)
 }
 
 /// A mass rate in grams or ounces a day, of the test gas.

@@ -49,7 +49,7 @@ pub fn outcome(scene: &Scene<'_>) -> Outcome {
             "Searched; nothing was found where the search reached.".to_owned()
         }
         OutcomeKind::RepairVerified => {
-            let points = scene.figures.outcome.verified.len();
+            let points = scene.holding().len();
             if points == 1 {
                 "The earlier repair was checked again; nothing was shown there.".to_owned()
             } else {
@@ -124,11 +124,15 @@ fn because(scene: &Scene<'_>) -> Vec<String> {
         let name = scene.system.circuit_name(circuit.circuit);
         let mass = scene.mass(circuit.leaked_kg, None);
         because.push(match circuit.since {
-            Some(since) => format!(
-                "About {mass} of refrigerant had been lost from {name} since {}.",
+            Some((since, true)) => format!(
+                "{mass} of refrigerant had been lost from {name} since {}.",
                 printed::day(since.value.date())
             ),
-            None => format!("About {mass} of refrigerant had been lost from {name}."),
+            Some((since, false)) => format!(
+                "{mass} of refrigerant was missing from {name}; it was last charged on {}, whether to full is not known.",
+                printed::day(since.value.date())
+            ),
+            None => format!("{mass} of refrigerant had been lost from {name}."),
         });
     }
     let unreached = not_reached(scene).len();
@@ -173,18 +177,21 @@ pub fn leaking_again(scene: &Scene<'_>) -> Vec<Block> {
             let repaired = leak.repaired?;
             let days = (scene.visit.name.date - repaired).get_days();
             Some(if leak.by_others {
-                format!(" The last repair, by {}, held {days} days.", leak.by)
+                format!(
+                    " It was found {days} days after the last repair, by {}.",
+                    leak.by
+                )
             } else {
-                format!(" The last repair held {days} days.")
+                format!(" It was found {days} days after the last repair.")
             })
         });
         let again = if held.is_some() {
             format!(
-                "is leaking again, for the {} time in {months} months",
+                "was found leaking again, for the {} time in {months} months",
                 ordinal(times)
             )
         } else {
-            "is still leaking".to_owned()
+            "was found still leaking".to_owned()
         };
         blocks.push(Block::Paragraph {
             c: vec![

@@ -7,7 +7,7 @@ use crate::report::visit_figures::rules_of;
 use crate::ruleset::{interval_months, trigger_percent};
 use crate::vocabulary::Word;
 use crate::vocabulary::site_file::RuleSetWord;
-use crate::working::outcome::OutcomeKind;
+use crate::working::outcome::{OutcomeKind, moment_of};
 use jiff::Span;
 use jiff::civil::Date;
 
@@ -19,10 +19,10 @@ pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
         for (rules, coverage) in &circuit.coverage {
             let mut statement = format!(
                 "{name}: {}, {}.",
-                if coverage.covered {
-                    "covered"
-                } else {
-                    "not covered"
+                match (coverage.covered, coverage.undecided) {
+                    (true, _) => "covered",
+                    (false, true) => "not decided",
+                    (false, false) => "not covered",
                 },
                 coverage.why
             );
@@ -38,7 +38,7 @@ pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
             rows.push(LegalRow {
                 rule: rules.title.to_owned(),
                 statement,
-                verify: rules.verify,
+                verify: rules.verify || coverage.undecided,
             });
         }
         for (rules, rate) in &circuit.statutory {
@@ -103,9 +103,6 @@ fn months(scene: &Scene<'_>) -> Option<i32> {
 pub fn next_dates(scene: &Scene<'_>) -> Vec<NextDate> {
     let mut dates: Vec<(Date, NextDate)> = Vec::new();
     let last = scene.visit.last_day();
-    let repaired = scene
-        .leaks()
-        .any(|(_, finding, _)| !finding.note.repairs.is_empty());
     let words: Vec<RuleSetWord> = rules_of(scene.site, last)
         .iter()
         .map(|rules| rules.word)
@@ -119,9 +116,17 @@ pub fn next_dates(scene: &Scene<'_>) -> Vec<NextDate> {
             .any(|(rules, coverage)| rules.word == word && coverage.covered)
     };
     let europe = words.contains(&RuleSetWord::Eu2024) && covered(RuleSetWord::Eu2024);
-    if repaired
-        && europe
-        && let Ok(by) = last.checked_add(Span::new().months(1))
+    let repaired_on = scene
+        .leaks()
+        .filter_map(|(_, finding, _)| {
+            let repair = finding.note.repairs.last()?;
+            Some(repair.at.map_or(scene.visit.name.date, |at| {
+                moment_of(scene.visit, at.value).date()
+            }))
+        })
+        .min();
+    if let Some(repaired_on) = repaired_on.filter(|_| europe)
+        && let Ok(by) = repaired_on.checked_add(Span::new().months(1))
     {
         dates.push((
             by,
@@ -146,13 +151,21 @@ pub fn next_dates(scene: &Scene<'_>) -> Vec<NextDate> {
             (
                 10,
                 "Follow-up verification test",
-                "40 CFR 82.157(e)(2), 84.106(e)",
+                if covered(RuleSetWord::Us84) {
+                    "40 CFR 84.106(e)"
+                } else {
+                    "40 CFR 82.157(e)(2)"
+                },
             )
         } else {
             (
                 30,
                 "Repair the leaks",
-                "40 CFR 82.157(d), 84.106(d): 30 days, 120 with an industrial process shutdown",
+                if covered(RuleSetWord::Us84) {
+                    "40 CFR 84.106(d): 30 days, 120 with an industrial process shutdown"
+                } else {
+                    "40 CFR 82.157(d): 30 days, 120 with an industrial process shutdown"
+                },
             )
         };
         let from = if proved {

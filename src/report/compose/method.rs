@@ -301,7 +301,7 @@ pub fn used(scene: &Scene<'_>) -> Part {
         if let Some(last) = last {
             parts.push(format!("last checked or calibrated {}", printed::day(last)));
         }
-        let proved = visit.detector_checks.iter().find(|check| {
+        let proved = visit.detector_checks.iter().rfind(|check| {
             check
                 .note
                 .instrument
