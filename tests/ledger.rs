@@ -173,7 +173,7 @@ fn the_demo_books_outcomes_are_those_of_the_ledger() {
         (
             CHILLER,
             "2025-07-15",
-            "no leak was found, and refrigerant had been lost",
+            "refrigerant had been lost, and its leak was not found",
         ),
         (CHILLER, "2026-02-24", "leaks were found and left open"),
         (CHILLER, "2026-05-19", REPAIRED),
