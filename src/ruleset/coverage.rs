@@ -111,8 +111,8 @@ pub fn coverage(
         && at_least(blended_kg(refrigerant, full_kg), 1.0);
     Coverage {
         covered,
-        undecided,
         why,
+        undecided,
         co2e_t,
         annex_two_kg,
     }
