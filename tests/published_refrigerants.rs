@@ -151,11 +151,11 @@ const HANDBOOK_DIFFERS: &[(&str, GwpSet, f64, f64)] = &[
     ("414A", GwpSet::Ar5, 1380.0, 1370.0),
     ("422C", GwpSet::Ar4, 3090.0, 3080.0),
     ("422C", GwpSet::Ar5, 2800.0, 2790.0),
-    // 77.5 % at 3170 and 20 % at 4800 make 3417: a slip in print or transcription.
+    // 77.5 % at 3170 and 20 % at 4800 make 3417: a slip in print or in the copy.
     ("428A", GwpSet::Ar5, 3120.0, 3420.0),
     // 583.495 by the Handbook's own table 3A, and R-451A 149.452.
     ("447A", GwpSet::Ar4, 584.0, 583.0),
-    // 1273.49 by the Handbook's own table 3B: a slip in print or transcription.
+    // 1273.49 by the Handbook's own table 3B: a slip in print or in the copy.
     ("448A", GwpSet::Ar5, 1360.0, 1270.0),
     ("451A", GwpSet::Ar4, 150.0, 149.0),
     // The Handbook takes 10 800 for R-12, AR5 itself 10 200.
