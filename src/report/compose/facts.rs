@@ -6,6 +6,7 @@ use crate::report::compose::scene::Scene;
 use crate::report::data::Fact;
 use crate::report::printed;
 use crate::vocabulary::Word;
+use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
 use crate::working::outcome::{moment_of, proves};
 use crate::working::pressure_test::HoldVerdict;
 
@@ -210,11 +211,27 @@ fn refrigerant_fact(scene: &Scene<'_>) -> Option<Fact> {
         .filter_map(|circuit| Some((circuit, circuit.account.addition_of(scene.number)?)))
         .collect();
     if added.is_empty() {
-        let moved = scene.figures.circuits.iter().any(|c| c.net.is_some());
-        return (!moved).then(|| Fact {
+        let moved = &scene.visit.movements;
+        let retrofit: f64 = moved
+            .iter()
+            .filter(|movement| {
+                movement.kind == MovementKind::Charged
+                    && movement.why == Some(MovementWhy::Retrofit)
+            })
+            .map(|movement| movement.amount.kg())
+            .sum();
+        let (value, qualifier) = if moved.is_empty() {
+            ("None added".to_owned(), None)
+        } else if retrofit > 0.0 {
+            let charged = format!("{} charged", scene.mass(retrofit, None));
+            (charged, Some("after the change of refrigerant".to_owned()))
+        } else {
+            return None;
+        };
+        return Some(Fact {
             label: "Refrigerant".to_owned(),
-            value: "None added".to_owned(),
-            qualifier: None,
+            value,
+            qualifier,
             working: None,
         });
     }
