@@ -147,7 +147,7 @@ fn test_fact(scene: &Scene<'_>) -> Option<Fact> {
         value,
         qualifier: Some(format!(
             "{gas} at {pressure} for {}{}",
-            crate::report::compose::tests::duration(scene, test.seconds()),
+            crate::report::compose::tests::duration(test.seconds()),
             if repaired_after(scene, test.end.at.value.civil) {
                 "; made before a later repair"
             } else {

@@ -108,7 +108,6 @@ pub fn method(scene: &Scene<'_>) -> Method {
                 cells: vec![
                     printed::moment(search.started.value.civil),
                     crate::report::compose::tests::duration(
-                        scene,
                         search.ended.value.seconds_since(search.started.value),
                     ),
                     how,

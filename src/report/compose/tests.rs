@@ -95,9 +95,8 @@ fn part_name(scene: &Scene<'_>, circuit: usize, section: Option<&Identifier>) ->
 }
 
 /// `2 h`, `15 h 10 min`, `30 min`.
-pub fn duration(scene: &Scene<'_>, seconds: f64) -> String {
+pub fn duration(seconds: f64) -> String {
     let minutes = (seconds / 60.0).round() as i64;
-    let _ = scene;
     match (minutes / 60, minutes % 60) {
         (0, minutes) => format!("{minutes}\u{a0}min"),
         (hours, 0) => format!("{hours}\u{a0}h"),
@@ -142,7 +141,7 @@ fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold) -> Test {
         entry("Gas", test.note.gas.map_or("", |gas| gas.value.word())),
         entry("Start", reading(&test.start)),
         entry("End", reading(&test.end)),
-        entry("Held", duration(scene, test.seconds())),
+        entry("Held", duration(test.seconds())),
     ];
     if let Some(most) = scene
         .system
@@ -225,8 +224,8 @@ fn vacuum_verdict(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> String {
         print(&limit.value, scene.site.units).to_string()
     });
     let within = test.note.accept_within.map_or_else(
-        || duration(scene, test.seconds()),
-        |within| duration(scene, within.value.value.si()),
+        || duration(test.seconds()),
+        |within| duration(within.value.value.si()),
     );
     let whose = test
         .note
@@ -240,7 +239,7 @@ fn vacuum_verdict(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> String {
         }
         Acceptance::TooShort => format!(
             "Watched for {} only; {within} are asked for{whose}.",
-            duration(scene, test.seconds())
+            duration(test.seconds())
         ),
         Acceptance::NoLimit => "No limit is noted, so that the rise can only be stated.".to_owned(),
     }
@@ -258,7 +257,7 @@ fn vacuum_test(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> Test {
     let mut facts = vec![
         entry("Isolated", reading(&test.start)),
         entry("End", reading(&test.end)),
-        entry("Watched", duration(scene, test.seconds())),
+        entry("Watched", duration(test.seconds())),
     ];
     if let Some(warmest) = &test.note.warmest_pipe {
         facts.push(entry(
