@@ -42,8 +42,8 @@ pub struct ReportData {
     pub safety: Safety,
     /// One entry per heading of the findings.
     pub findings: Vec<Finding>,
-    /// The circuit as a drawing.
-    pub schematic: Option<Schematic>,
+    /// The circuits as drawings, those with a numbered point.
+    pub schematics: Vec<Schematic>,
     /// Pressure and vacuum tests.
     pub tests: Vec<Test>,
     /// The refrigerant account, by circuit and by cylinder.
@@ -517,20 +517,56 @@ pub struct Schematic {
     pub marks: Vec<SchematicMark>,
 }
 
-/// A part of the schematic: its box and its name.
+/// A part of the schematic: its symbol and its name.
 #[derive(Debug, Clone, Default, PartialEq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub struct Vessel {
-    /// Left edge, 0 to 1.
+    /// Middle, from the left, 0 to 1.
     pub x: f64,
-    /// Top edge, 0 to 1.
+    /// Middle, from the top, 0 to 1.
     pub y: f64,
-    /// Width, 0 to 1.
-    pub width: f64,
-    /// Height, 0 to 1.
-    pub height: f64,
-    /// Name in the box.
+    /// Which symbol.
+    pub symbol: Symbol,
+    /// Name beside it; empty for none.
     pub name: String,
+    /// On which side of the symbol the name stands.
+    pub beside: Side,
+}
+
+/// Symbols of the schematic, plain shapes in the manner of ISO 14617.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Symbol {
+    /// A circle with lines that close in on the outlet.
+    Compressor,
+    /// A heat exchanger: a box with a zigzag.
+    HeatExchanger,
+    /// A vessel: a box with round ends.
+    Receiver,
+    /// A filter: a box with a broken line across.
+    Drier,
+    /// A circle in a circle.
+    SightGlass,
+    /// Two triangles tip to tip, with a box on a stem.
+    SolenoidValve,
+    /// Two triangles tip to tip, one of them filled.
+    ExpansionDevice,
+    /// A short thick stroke on a line.
+    #[default]
+    Fitting,
+}
+
+/// A side.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Side {
+    /// Above.
+    Above,
+    /// Below.
+    #[default]
+    Below,
+    /// To the right.
+    Right,
 }
 
 /// A line of the schematic.
@@ -553,6 +589,8 @@ pub struct SchematicMark {
     pub x: f64,
     /// From the top, 0 to 1.
     pub y: f64,
+    /// The place it stands at, 0 to 1: a thin line leads there.
+    pub leads_to: [f64; 2],
     /// Number of the point.
     pub number: String,
     /// Its state.

@@ -284,7 +284,7 @@ pub fn rich() -> ReportData {
             )],
         },
         findings: findings(),
-        schematic: Some(schematic()),
+        schematics: vec![schematic()],
         tests: tests(),
         account: account(),
         readings: Part {
@@ -665,65 +665,66 @@ fn tests() -> Vec<Test> {
 }
 
 fn schematic() -> Schematic {
-    let vessel = |x, y, width, height, name: &str| Vessel {
+    let vessel = |x, y, symbol, name: &str, beside| Vessel {
         x,
         y,
-        width,
-        height,
+        symbol,
         name: s(name),
+        beside,
     };
-    let pipe = |corners: &[[f64; 2]], stroke, name: &str| Pipe {
+    let pipe = |corners: &[[f64; 2]], stroke| Pipe {
         corners: corners.to_vec(),
         stroke,
-        name: s(name),
+        name: String::new(),
     };
-    let mark = |x, y, number: &str, state| SchematicMark {
+    let mark = |x, y, leads_to, number: &str, state| SchematicMark {
         x,
         y,
+        leads_to,
         number: s(number),
         state,
     };
     Schematic {
         alt: s(
-            "Circuit a: compressor, condenser, receiver and two evaporators, with the points 1 to 4 at their places.",
+            "Circuit a as a loop: compressor, condenser, receiver, drier, sight glass, valves and evaporator, with the points 1 to 4 at their places.",
         ),
         caption: s("Circuit a, not to scale; the numbers are those of the points."),
         aspect: 0.42,
         vessels: vec![
-            vessel(0.02, 0.40, 0.16, 0.2, "Compressor"),
-            vessel(0.36, 0.02, 0.28, 0.16, "Condenser"),
-            vessel(0.82, 0.30, 0.16, 0.2, "Receiver"),
-            vessel(0.22, 0.80, 0.22, 0.18, "Evaporator 1"),
-            vessel(0.54, 0.80, 0.22, 0.18, "Evaporator 2"),
+            vessel(0.1, 0.5, Symbol::Compressor, "Compressor", Side::Right),
+            vessel(0.3, 0.2, Symbol::HeatExchanger, "Condenser", Side::Below),
+            vessel(0.45, 0.2, Symbol::Receiver, "Receiver", Side::Below),
+            vessel(0.6, 0.2, Symbol::Drier, "Drier", Side::Below),
+            vessel(0.75, 0.2, Symbol::SightGlass, "Sight glass", Side::Below),
+            vessel(0.85, 0.2, Symbol::Fitting, "Liquid line", Side::Below),
+            vessel(
+                0.85,
+                0.8,
+                Symbol::SolenoidValve,
+                "Solenoid valve",
+                Side::Above,
+            ),
+            vessel(
+                0.7,
+                0.8,
+                Symbol::ExpansionDevice,
+                "Expansion valve",
+                Side::Above,
+            ),
+            vessel(0.5, 0.8, Symbol::HeatExchanger, "Evaporator 1", Side::Above),
         ],
         pipes: vec![
             pipe(
-                &[[0.1, 0.4], [0.1, 0.1], [0.36, 0.1]],
+                &[[0.1, 0.5], [0.1, 0.2], [0.95, 0.2], [0.95, 0.8], [0.5, 0.8]],
                 SeriesStroke::Full,
-                "discharge",
             ),
-            pipe(
-                &[[0.64, 0.1], [0.9, 0.1], [0.9, 0.3]],
-                SeriesStroke::Full,
-                "",
-            ),
-            pipe(
-                &[[0.9, 0.5], [0.9, 0.89], [0.76, 0.89]],
-                SeriesStroke::Full,
-                "liquid line 2",
-            ),
-            pipe(&[[0.54, 0.89], [0.44, 0.89]], SeriesStroke::Full, ""),
-            pipe(
-                &[[0.22, 0.89], [0.1, 0.89], [0.1, 0.6]],
-                SeriesStroke::Dashed,
-                "suction",
-            ),
+            pipe(&[[0.5, 0.8], [0.1, 0.8], [0.1, 0.5]], SeriesStroke::Dashed),
         ],
         marks: vec![
-            mark(0.46, 0.89, "1", PointState::RepairedProved),
-            mark(0.9, 0.54, "2", PointState::Suspect),
-            mark(0.65, 0.80, "3", PointState::NotReached),
-            mark(0.9, 0.72, "4", PointState::Holding),
+            mark(0.7, 0.93, [0.7, 0.8], "1", PointState::RepairedProved),
+            mark(0.6, 0.07, [0.6, 0.2], "2", PointState::Suspect),
+            mark(0.5, 0.93, [0.5, 0.8], "3", PointState::NotReached),
+            mark(0.45, 0.07, [0.45, 0.2], "4", PointState::Holding),
         ],
     }
 }

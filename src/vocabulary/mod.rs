@@ -8,6 +8,7 @@ mod value;
 mod word;
 
 pub mod book_file;
+pub mod circuit_part;
 pub mod finding_field;
 pub mod method_word;
 pub mod readings_file;

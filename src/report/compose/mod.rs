@@ -10,6 +10,7 @@ mod method;
 mod points;
 mod readings;
 mod scene;
+mod schematic;
 mod tests;
 mod workings;
 
@@ -60,7 +61,7 @@ pub fn compose(scene: &Scene<'_>, cautions: &[&Diagnostic], draft: bool) -> Comp
         revision: None,
         safety: method::safety(scene),
         findings,
-        schematic: None,
+        schematics: Vec::new(),
         tests: tests::tests(scene),
         account: account::account(scene),
         readings: readings::readings(scene),
@@ -73,6 +74,7 @@ pub fn compose(scene: &Scene<'_>, cautions: &[&Diagnostic], draft: bool) -> Comp
         signatures: signatures(scene),
         workings: Vec::new(),
     };
+    data.schematics = schematic::schematics(scene, &data.points);
     data.workings = workings::workings(scene);
     Composed { data, photographs }
 }
