@@ -5,9 +5,7 @@ use crate::caution::repair_proof::{Ground, only_weak};
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::VacuumTest;
 use crate::text::Diagnostic;
-
-/// The temperature may move by this much during the rise, K (judgement).
-const STEADY_K: f64 = 2.0;
+use crate::working::vacuum_rule::STEADY_K;
 
 const LOG: &str = "larchwick/cheese-store/2026-11-03/rise.csv";
 

@@ -24,6 +24,19 @@ pub struct Course<'a> {
     pub limit: Option<(f64, String)>,
     /// Whether the vertical axis begins at zero.
     pub from_zero: bool,
+    /// Straight lines drawn over it.
+    pub lines: Vec<Line>,
+}
+
+/// A straight line over part of a course.
+#[derive(Clone, Debug)]
+pub struct Line {
+    /// Name at its end.
+    pub label: String,
+    /// How it is drawn.
+    pub stroke: SeriesStroke,
+    /// Its two ends: s, SI.
+    pub ends: [(f64, f64); 2],
 }
 
 /// Most points drawn: the extremes of as many runs of rows are kept.
@@ -96,11 +109,23 @@ pub fn chart(course: &Course<'_>) -> Option<Chart> {
             &|value| value / across_end,
         ),
         up: axis(format!("{}, {unit}", course.name), up_ticks, &place),
-        series: vec![Series {
+        series: std::iter::once(Series {
             label: "measured".to_owned(),
             stroke: SeriesStroke::Full,
             points,
-        }],
+        })
+        .chain(course.lines.iter().map(|line| {
+            Series {
+                label: line.label.clone(),
+                stroke: line.stroke,
+                points: line
+                    .ends
+                    .iter()
+                    .map(|(time, si)| [time / time_scale / across_end, place(to_unit(*si))])
+                    .collect(),
+            }
+        }))
+        .collect(),
         limits: course
             .limit
             .iter()

@@ -97,6 +97,9 @@ impl VisitFigures {
         }
         for rise in &self.rises {
             all.extend(&rise.rise);
+            all.extend(&rise.upper);
+            all.extend(&rise.upper_mass);
+            all.extend(&rise.water);
         }
         all
     }

@@ -7,6 +7,7 @@ pub mod leak_rate;
 pub mod leak_size;
 pub mod outcome;
 pub mod pressure_test;
+pub mod vacuum_rule;
 pub mod vacuum_test;
 #[expect(
     clippy::module_inception,
@@ -29,4 +30,6 @@ pub static METHODS: &[&Method] = &[
     &pressure_test::LEAK,
     &pressure_test::LIMIT,
     &vacuum_test::RISE,
+    &vacuum_test::UPPER,
+    &vacuum_test::WATER,
 ];

@@ -12,6 +12,7 @@ mod readings;
 mod scene;
 mod schematic;
 mod tests;
+mod vacuum_tests;
 mod workings;
 
 pub use scene::Scene;

@@ -1,15 +1,15 @@
 //! Pressure and vacuum tests: facts, verdict, results, and the course of a log as a chart.
 
-use crate::job::{PressureTest, VacuumTest};
+use crate::job::PressureTest;
 use crate::quantity::{Flavour, print};
 use crate::report::chart::{Course, chart};
 use crate::report::compose::scene::Scene;
+use crate::report::compose::vacuum_tests::{vacuum_test, vacuum_verdict};
 use crate::report::data::{Block, Entry, Test};
 use crate::report::printed::{self, sentence};
 use crate::vocabulary::{Identifier, Word};
 use crate::working::Figure;
 use crate::working::pressure_test::{Hold, HoldVerdict};
-use crate::working::vacuum_test::{Acceptance, Rise};
 
 /// All tests, pressure tests first.
 pub fn tests(scene: &Scene<'_>) -> Vec<Test> {
@@ -53,7 +53,7 @@ pub fn verdict_of(scene: &Scene<'_>, name: &Identifier) -> Option<String> {
     })
 }
 
-fn entry(key: &str, value: impl Into<String>) -> Entry {
+pub(super) fn entry(key: &str, value: impl Into<String>) -> Entry {
     Entry {
         key: key.to_owned(),
         value: value.into(),
@@ -61,7 +61,7 @@ fn entry(key: &str, value: impl Into<String>) -> Entry {
     }
 }
 
-fn worked(key: &str, figure: &Figure, scene: &Scene<'_>) -> Entry {
+pub(super) fn worked(key: &str, figure: &Figure, scene: &Scene<'_>) -> Entry {
     Entry {
         key: key.to_owned(),
         value: figure.value.print(scene.site.units),
@@ -69,7 +69,7 @@ fn worked(key: &str, figure: &Figure, scene: &Scene<'_>) -> Entry {
     }
 }
 
-fn part_name(scene: &Scene<'_>, circuit: usize, section: Option<&Identifier>) -> String {
+pub(super) fn part_name(scene: &Scene<'_>, circuit: usize, section: Option<&Identifier>) -> String {
     let name = scene.system.circuit_name(circuit);
     match section {
         Some(id) => {
@@ -208,6 +208,7 @@ fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold) -> Test {
                 time_name: "Time since the start",
                 limit: None,
                 from_zero: false,
+                lines: Vec::new(),
             })
         }),
         prose,
@@ -215,103 +216,6 @@ fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold) -> Test {
     }
 }
 
-fn gauge(id: Option<&crate::text::Noted<Identifier>>) -> Option<Entry> {
+pub(super) fn gauge(id: Option<&crate::text::Noted<Identifier>>) -> Option<Entry> {
     id.map(|id| entry("Gauge", id.value.0.clone()))
-}
-
-fn vacuum_verdict(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> String {
-    let limit = test.note.accept_below.map_or_else(String::new, |limit| {
-        print(&limit.value, scene.site.units).to_string()
-    });
-    let within = test.note.accept_within.map_or_else(
-        || duration(test.seconds()),
-        |within| duration(within.value.value.si()),
-    );
-    let whose = test
-        .note
-        .accept_by
-        .as_ref()
-        .map_or_else(String::new, |by| format!(" ({}’s limit)", by.value));
-    match rise.acceptance {
-        Acceptance::Met => format!("Stayed below {limit} for {within}{whose}: limit met."),
-        Acceptance::NotMet => {
-            format!("Did not stay below {limit} for {within}{whose}: limit not met.")
-        }
-        Acceptance::TooShort => format!(
-            "Watched for {} only; {within} are asked for{whose}.",
-            duration(test.seconds())
-        ),
-        Acceptance::NoLimit => "No limit is noted, so that the rise can only be stated.".to_owned(),
-    }
-}
-
-fn vacuum_test(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> Test {
-    let units = scene.site.units;
-    let reading = |reading: &crate::job::VacuumReading| {
-        format!(
-            "{}: {}",
-            printed::moment(reading.at.value.civil),
-            print(&reading.pressure.value, units)
-        )
-    };
-    let mut facts = vec![
-        entry("Isolated", reading(&test.start)),
-        entry("End", reading(&test.end)),
-        entry("Watched", duration(test.seconds())),
-    ];
-    if let Some(warmest) = &test.note.warmest_pipe {
-        facts.push(entry(
-            "Warmest pipe",
-            print(&warmest.value, units).to_string(),
-        ));
-    }
-    facts.extend(gauge(test.note.gauge.as_ref()));
-    let mut prose = vec![Block::plain(
-        "A rise can be a leak, moisture or gas from the oil; this test shows that the limit was met or not, and no place.",
-    )];
-    prose.extend(
-        test.note
-            .note
-            .as_ref()
-            .map(|note| Block::plain(sentence(&note.value))),
-    );
-    let limit = test.note.accept_below.map(|limit| {
-        let by = test
-            .note
-            .accept_by
-            .as_ref()
-            .map_or_else(|| "limit".to_owned(), |by| format!("{}’s limit", by.value));
-        let printed = print(&limit.value, units);
-        (limit.value.value.si(), format!("{by}, {printed}"))
-    });
-    Test {
-        id: test.id.0.clone(),
-        heading: format!(
-            "Vacuum test {} of {}",
-            test.id,
-            part_name(scene, test.circuit, test.section())
-        ),
-        verdict: vacuum_verdict(scene, test, rise),
-        facts,
-        results: rise
-            .rise
-            .iter()
-            .map(|figure| worked("Mean rise, leak and moisture together", figure, scene))
-            .collect(),
-        chart: test.log.as_ref().and_then(|log| {
-            chart(&Course {
-                time_s: &log.time_s,
-                value_si: &log.pressure_pa,
-                flavour: Flavour::VacuumPressure,
-                written: log.pressure_unit,
-                units,
-                name: "Pressure (absolute)",
-                time_name: "Time since isolation",
-                limit: limit.clone(),
-                from_zero: true,
-            })
-        }),
-        prose,
-        cautions: Vec::new(),
-    }
 }
