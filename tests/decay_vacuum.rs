@@ -32,6 +32,9 @@ impl Chance {
     }
 }
 
+use Gauge::{Coarse, Fine};
+use Inside::*;
+
 /// How gas comes off from inside; amplitude 1 at the end of the rise.
 #[derive(Clone, Copy, Debug)]
 enum Inside {
@@ -170,8 +173,6 @@ fn cells() -> Vec<Cell> {
         gauge,
         premise,
     };
-    use Gauge::{Coarse, Fine};
-    use Inside::*;
     let little = (5.0, 120.0);
     let wet = (800.0, 6000.0);
     vec![
@@ -245,6 +246,10 @@ fn percent(part: usize, whole: usize) -> f64 {
 }
 
 #[test]
+#[expect(
+    clippy::print_stdout,
+    reason = "the long run prints the table of DEVELOPERS.md"
+)]
 fn the_verdict_on_a_rise_is_as_good_as_is_said() {
     let long = std::env::var_os("RIMEBOOK_LONG").is_some();
     let runs = if long { 2000 } else { 200 };

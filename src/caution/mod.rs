@@ -33,6 +33,7 @@ mod hold_at_moving_temperature;
 mod hydrogen_above_five_percent;
 mod instrument_check_overdue;
 mod leaking_again;
+mod liquid_above_bubble_point;
 mod low_pressure_search;
 mod no_bubbles_too_soon;
 mod oil_at_service_valve;
@@ -46,14 +47,17 @@ mod proved_by_looking;
 mod quantity_implausible;
 mod repaired_not_retested;
 mod rise_at_moving_temperature;
+mod room_size_missing;
 mod search_stopped_at_first_leak;
 mod sensitivity_below_rule;
 mod sensor_disturbed;
 mod sign_without_direct_check;
+mod suction_below_dew_point;
 mod test_gas_with_refrigerant_inside;
 mod test_too_short;
 mod vented;
 mod volume_missing;
+mod warm_side_below_suction;
 mod wrong_cylinder;
 
 pub use caution::{Caution, Edit};
@@ -81,6 +85,7 @@ pub static ALL: &[&Caution] = &[
     &hydrogen_above_five_percent::CAUTION,
     &instrument_check_overdue::CAUTION,
     &leaking_again::CAUTION,
+    &liquid_above_bubble_point::CAUTION,
     &low_pressure_search::CAUTION,
     &no_bubbles_too_soon::CAUTION,
     &oil_at_service_valve::CAUTION,
@@ -94,14 +99,17 @@ pub static ALL: &[&Caution] = &[
     &quantity_implausible::CAUTION,
     &repaired_not_retested::CAUTION,
     &rise_at_moving_temperature::CAUTION,
+    &room_size_missing::CAUTION,
     &search_stopped_at_first_leak::CAUTION,
     &sensitivity_below_rule::CAUTION,
     &sensor_disturbed::CAUTION,
     &sign_without_direct_check::CAUTION,
+    &suction_below_dew_point::CAUTION,
     &test_gas_with_refrigerant_inside::CAUTION,
     &test_too_short::CAUTION,
     &vented::CAUTION,
     &volume_missing::CAUTION,
+    &warm_side_below_suction::CAUTION,
     &wrong_cylinder::CAUTION,
 ];
 

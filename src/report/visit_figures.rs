@@ -11,7 +11,9 @@ use crate::working::co2_equivalent::co2_equivalent;
 use crate::working::leak_rate::{LeakRateMethod, Window};
 use crate::working::outcome::{Outcome, outcome};
 use crate::working::pressure_test::{Hold, hold};
+use crate::working::room::{Room, RoomLimit, rooms};
 use crate::working::vacuum_test::{Rise, rise};
+use crate::working::vapour_state::{VapourState, vapour_state};
 use crate::working::{Figure, Origin};
 use jiff::civil::Date;
 
@@ -49,6 +51,10 @@ pub struct VisitFigures {
     pub holds: Vec<Hold>,
     /// Vacuum tests, in the order of the visit's.
     pub rises: Vec<Rise>,
+    /// Readings of the running plant, in the order of the visit's.
+    pub states: Vec<Option<VapourState>>,
+    /// Rooms that the system reaches.
+    pub rooms: Vec<Room>,
     /// How the visit ended.
     pub outcome: Outcome,
 }
@@ -74,6 +80,10 @@ impl VisitFigures {
             circuits,
             holds,
             rises,
+            states: (0..visit.operating.len())
+                .map(|reading| vapour_state(system, visit, reading))
+                .collect(),
+            rooms: rooms(site, system, visit.last_day(), room_limit(site)),
             outcome: outcome(system, number)?,
         })
     }
@@ -101,6 +111,14 @@ impl VisitFigures {
             all.extend(&rise.upper_mass);
             all.extend(&rise.water);
         }
+        for state in self.states.iter().flatten() {
+            all.extend(&state.superheat);
+            all.extend(&state.subcooling);
+        }
+        for room in &self.rooms {
+            all.extend(&room.concentration);
+            all.extend(&room.quarter);
+        }
         all
     }
 }
@@ -113,6 +131,22 @@ pub fn rules_of(site: &Site, day: Date) -> Vec<&'static RuleSet> {
         .filter_map(|word| RuleSet::of(word.value))
         .filter(|rules| rules.holds_on(day))
         .collect()
+}
+
+/// Which limit of a room the code of a site goes by: that of ASHRAE 34 under the rules of the United
+/// States, else that of EN 378-1 (common practice; the local code decides).
+fn room_limit(site: &Site) -> RoomLimit {
+    use crate::vocabulary::site_file::RuleSetWord;
+    let american = site
+        .note
+        .iter()
+        .flat_map(|note| &note.rules)
+        .any(|rule| matches!(rule.value, RuleSetWord::Us82 | RuleSetWord::Us84));
+    if american {
+        RoomLimit::Concentration
+    } else {
+        RoomLimit::Practical
+    }
 }
 
 /// The GWP set that a site's reports use: that of its first rule set, else AR6.

@@ -7,8 +7,10 @@ pub mod leak_rate;
 pub mod leak_size;
 pub mod outcome;
 pub mod pressure_test;
+pub mod room;
 pub mod vacuum_rule;
 pub mod vacuum_test;
+pub mod vapour_state;
 #[expect(
     clippy::module_inception,
     reason = "the file holds the one type the floor is named after"
@@ -29,7 +31,11 @@ pub static METHODS: &[&Method] = &[
     &pressure_test::EXPECTED,
     &pressure_test::LEAK,
     &pressure_test::LIMIT,
+    &room::CONCENTRATION,
+    &room::QUARTER_LIMIT,
     &vacuum_test::RISE,
     &vacuum_test::UPPER,
     &vacuum_test::WATER,
+    &vapour_state::SUBCOOLING,
+    &vapour_state::SUPERHEAT,
 ];

@@ -4,10 +4,12 @@ use crate::quantity::print;
 use crate::report::compose::points::{not_reached, place_name};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{
-    Advice, Column, ColumnKind, Entry, Method, NotReached, Part, Row, Safety, Table,
+    Advice, Block, Column, ColumnKind, Entry, Method, NotReached, Part, Row, Safety, Table,
 };
 use crate::report::printed::{self, sentence};
 use crate::vocabulary::Word;
+use crate::vocabulary::site_file::RoomKind;
+use crate::working::room::{Room, may_be_stated};
 
 /// What was checked for safety, and cautions of this refrigerant.
 pub fn safety(scene: &Scene<'_>) -> Safety {
@@ -47,9 +49,108 @@ pub fn safety(scene: &Scene<'_>) -> Safety {
     }
     Safety {
         checked,
-        room: Vec::new(),
+        room: room(scene),
         cautions: cautions(scene),
     }
+}
+
+/// Each room that the system reaches, against its limits; nothing for open air.
+fn room(scene: &Scene<'_>) -> Vec<Block> {
+    scene
+        .figures
+        .rooms
+        .iter()
+        .filter_map(|room| room_words(scene, room))
+        .map(Block::plain)
+        .collect()
+}
+
+fn room_words(scene: &Scene<'_>, room: &Room) -> Option<String> {
+    let units = scene.site.units;
+    let note = scene.site.rooms.get(&room.id)?;
+    let name = room.refrigerant.designation;
+    let ventilation = note
+        .ventilation
+        .as_ref()
+        .map(|text| format!("ventilation: {}", text.value));
+    let detector = note
+        .detector
+        .as_ref()
+        .map(|text| format!("gas detector: {}", text.value));
+    let equipped: Vec<String> = [ventilation, detector].into_iter().flatten().collect();
+    let equipped = if equipped.is_empty() {
+        String::new()
+    } else {
+        format!(" As noted, {}.", equipped.join("; "))
+    };
+    match room.kind {
+        RoomKind::OpenAir => None,
+        RoomKind::MachineryRoom => Some(format!(
+            "{} (machinery room): the limits for occupied rooms do not apply; the local code asks for ventilation and a gas detector.{equipped}",
+            printed::capital(&room.id.0)
+        )),
+        RoomKind::Occupied => {
+            let Some(concentration) = &room.concentration else {
+                return Some(if room.size_wanted() {
+                    format!(
+                        "{}: {name} is flammable or toxic and can reach this occupied room, whose size is not noted. Whether its limit would be passed is not known.{equipped}",
+                        printed::capital(&room.id.0)
+                    )
+                } else {
+                    format!(
+                        "{} (occupied): its size is not noted, so that its limit is not checked.{equipped}",
+                        printed::capital(&room.id.0)
+                    )
+                });
+            };
+            let mut text = format!(
+                "{} (occupied): if all of {} came out and mixed evenly, the air would hold {} of {name}.",
+                printed::capital(&room.id.0),
+                scene.system.circuit_name(room.circuit),
+                concentration.value.print(units)
+            );
+            text += &limit_words(scene, room);
+            Some(text + &equipped)
+        }
+    }
+}
+
+/// How the concentration stands to the limits; one that was only remembered decides nothing.
+fn limit_words(scene: &Scene<'_>, room: &Room) -> String {
+    let mut text = String::new();
+    match room.limit.filter(may_be_stated) {
+        Some(limit) => {
+            let printed = crate::quantity::print_si(
+                crate::quantity::Flavour::MassPerVolume,
+                limit.value,
+                None,
+                scene.site.units,
+            );
+            let above = room.above(limit.value).unwrap_or(false);
+            text += &format!(
+                " That is {} the limit of {printed} ({}).{}",
+                if above { "above" } else { "not above" },
+                limit.source.citation,
+                if above {
+                    " Leave at an alarm; detection, ventilation or a smaller charge are for the local code to decide."
+                } else {
+                    ""
+                }
+            );
+        }
+        None => {
+            text += " No limit that was read in its source is held for it, so that none is compared: verify by the local code.";
+        }
+    }
+    if let Some(quarter) = room.quarter.as_ref().filter(|_| !room.quarter_from_memory) {
+        let above = room.above(quarter.value.number()).unwrap_or(false);
+        text += &format!(
+            " It is {} a quarter of the lower flammable limit, {}.",
+            if above { "above" } else { "not above" },
+            quarter.value.print(scene.site.units)
+        );
+    }
+    text
 }
 
 fn cautions(scene: &Scene<'_>) -> Vec<String> {

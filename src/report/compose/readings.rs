@@ -68,6 +68,39 @@ pub fn readings(scene: &Scene<'_>) -> Part {
         "Compressor current",
         all(scene, |note| note.compressor_current),
     );
+    let state = |get: fn(&crate::working::vapour_state::VapourState) -> Option<String>| {
+        scene
+            .figures
+            .states
+            .iter()
+            .map(|state| state.as_ref().and_then(get))
+            .collect::<Vec<_>>()
+    };
+    let units = scene.site.units;
+    let printed_state = |figure: fn(
+        &crate::working::vapour_state::VapourState,
+    ) -> &Option<crate::working::Figure>| {
+        scene
+            .figures
+            .states
+            .iter()
+            .map(|state| {
+                figure(state.as_ref()?)
+                    .as_ref()
+                    .map(|figure| figure.value.print(units))
+            })
+            .collect::<Vec<_>>()
+    };
+    add("Superheat", printed_state(|state| &state.superheat));
+    add("Subcooling", printed_state(|state| &state.subcooling));
+    add(
+        "Warm side",
+        state(|state| {
+            state
+                .above_critical
+                .then(|| "above the critical point: no subcooling".to_owned())
+        }),
+    );
     let texts = |get: fn(&crate::notes::OperatingNote) -> &Option<Noted<String>>| {
         readings
             .iter()

@@ -1,0 +1,179 @@
+//! Superheat and subcooling of the running plant, with the glide of a blend.
+
+use crate::job::{Atmosphere, OperatingReading, System, Visit};
+use crate::quantity::{Flavour, Measured, Pressure};
+use crate::refrigerant::Refrigerant;
+use crate::text::Noted;
+use crate::working::working::{Figure, Method, Origin, Value, Working};
+
+/// Superheat of the suction vapour.
+pub static SUPERHEAT: Method = Method {
+    id: "superheat",
+    name: "Superheat of the suction vapour",
+    formula: "ΔT = T_suction − T_dew(p_suction), absolute pressure",
+    mathematics: "Delta T = T_\"suction\" - T_\"dew\" (p_\"suction\")",
+    source: "common practice; dew temperature from the table made with CoolProp 8.0.0",
+};
+
+/// Subcooling of the liquid.
+pub static SUBCOOLING: Method = Method {
+    id: "subcooling",
+    name: "Subcooling of the liquid",
+    formula: "ΔT = T_bubble(p_liquid) − T_liquid, absolute pressure",
+    mathematics: "Delta T = T_\"bubble\" (p_\"liquid\") - T_\"liquid\"",
+    source: "common practice; bubble temperature from the table made with CoolProp 8.0.0",
+};
+
+/// What a reading of the running plant tells of the refrigerant.
+#[derive(Clone, Debug)]
+pub struct VapourState {
+    /// Superheat at the suction.
+    pub superheat: Option<Figure>,
+    /// Subcooling of the liquid.
+    pub subcooling: Option<Figure>,
+    /// Whether the warm side runs above the critical point, where there is no subcooling.
+    pub above_critical: bool,
+}
+
+/// Works out a reading, by its number in the visit, counted from nought.
+pub fn vapour_state(system: &System, visit: &Visit, number: usize) -> Option<VapourState> {
+    let reading = visit.operating.get(number)?;
+    let refrigerant = system
+        .in_force(reading.circuit, visit.last_day())?
+        .refrigerant?;
+    // Numbered by time, so that the order of the tables in the notes does not matter.
+    let before = |other: &&OperatingReading| {
+        (other.at.value, other.circuit) < (reading.at.value, reading.circuit)
+    };
+    let rank = visit.operating.iter().filter(before).count() + 1;
+    let id = |part: &str| format!("operating/{rank}/{part}");
+    Some(VapourState {
+        superheat: superheat(reading, visit, refrigerant, &id("superheat")),
+        subcooling: subcooling(reading, visit, refrigerant, &id("subcooling")),
+        above_critical: above_critical(reading, visit, refrigerant),
+    })
+}
+
+fn superheat(
+    reading: &OperatingReading,
+    visit: &Visit,
+    refrigerant: &Refrigerant,
+    id: &str,
+) -> Option<Figure> {
+    let (pressure, temperature) = (
+        reading.note.suction_pressure?,
+        reading.note.suction_temperature?,
+    );
+    let absolute = absolute_pa(&pressure, visit);
+    let dew = refrigerant.dew_temperature_k(absolute)?;
+    let mut working = Working::of(&SUPERHEAT, id, "Superheat of the suction vapour");
+    let suction = working.take("T_suction", &temperature);
+    take_pressure(&mut working, "p_suction", &pressure, visit);
+    saturation(&mut working, "T_dew", dew, refrigerant);
+    glide(&mut working, refrigerant, absolute);
+    Some(working.finish(difference(suction - dew, &temperature)))
+}
+
+fn subcooling(
+    reading: &OperatingReading,
+    visit: &Visit,
+    refrigerant: &Refrigerant,
+    id: &str,
+) -> Option<Figure> {
+    let (pressure, temperature) = (
+        reading.note.liquid_pressure?,
+        reading.note.liquid_temperature?,
+    );
+    let absolute = absolute_pa(&pressure, visit);
+    let bubble = refrigerant.bubble_temperature_k(absolute)?;
+    let mut working = Working::of(&SUBCOOLING, id, "Subcooling of the liquid");
+    let liquid = working.take("T_liquid", &temperature);
+    take_pressure(&mut working, "p_liquid", &pressure, visit);
+    saturation(&mut working, "T_bubble", bubble, refrigerant);
+    glide(&mut working, refrigerant, absolute);
+    Some(working.finish(difference(bubble - liquid, &temperature)))
+}
+
+fn above_critical(reading: &OperatingReading, visit: &Visit, refrigerant: &Refrigerant) -> bool {
+    let pressure = reading
+        .note
+        .liquid_pressure
+        .or(reading.note.discharge_pressure);
+    pressure
+        .zip(refrigerant.critical_pressure_pa)
+        .is_some_and(|(pressure, critical)| absolute_pa(&pressure, visit) > critical.value)
+}
+
+/// Absolute pressure with the air of the visit, Pa.
+pub fn absolute_pa(pressure: &Noted<Measured<Pressure>>, visit: &Visit) -> f64 {
+    pressure
+        .value
+        .value
+        .absolute(visit.atmosphere.pressure())
+        .si()
+}
+
+fn take_pressure(
+    working: &mut Working,
+    symbol: &'static str,
+    pressure: &Noted<Measured<Pressure>>,
+    visit: &Visit,
+) {
+    working.take(symbol, pressure);
+    if !matches!(pressure.value.value, Pressure::Gauge(_)) {
+        return;
+    }
+    let origin = match &visit.atmosphere {
+        Atmosphere::Barometer(noted) => Origin::Note(noted.span),
+        Atmosphere::Altitude(noted) => Origin::Note(noted.span),
+        Atmosphere::Standard => Origin::Constant("standard atmosphere, ISO 2533"),
+    };
+    working.input(
+        "p_air",
+        Value::Computed {
+            flavour: Flavour::AbsolutePressure,
+            si: visit.atmosphere.pressure().si(),
+            uncertainty: None,
+        },
+        origin,
+    );
+}
+
+fn saturation(working: &mut Working, symbol: &'static str, kelvin: f64, refrigerant: &Refrigerant) {
+    let source = refrigerant
+        .saturation_source()
+        .map_or("", |source| source.citation);
+    working.input(
+        symbol,
+        Value::Computed {
+            flavour: Flavour::Temperature,
+            si: kelvin,
+            uncertainty: Some(0.05),
+        },
+        Origin::Table(format!("{}: {source}", refrigerant.designation)),
+    );
+}
+
+fn glide(working: &mut Working, refrigerant: &Refrigerant, pressure_pa: f64) {
+    let (Some(dew), Some(bubble)) = (
+        refrigerant.dew_temperature_k(pressure_pa),
+        refrigerant.bubble_temperature_k(pressure_pa),
+    ) else {
+        return;
+    };
+    if dew - bubble > 0.3 {
+        working.note(format!(
+            "At this pressure {} boils over a glide of {} K: superheat counts from the dew point, subcooling from the bubble point.",
+            refrigerant.designation,
+            crate::working::rounded(dew - bubble, 1)
+        ));
+    }
+}
+
+fn difference<T>(kelvin: f64, temperature: &Noted<Measured<T>>) -> Value {
+    Value::Computed {
+        flavour: Flavour::TemperatureDifference,
+        si: kelvin,
+        uncertainty: Some(temperature.value.uncertainty.unwrap_or(0.0).max(0.05)),
+    }
+}
