@@ -11,6 +11,7 @@ use crate::working::co2_equivalent::co2_equivalent;
 use crate::working::leak_rate::{LeakRateMethod, Window};
 use crate::working::outcome::{Outcome, outcome};
 use crate::working::pressure_test::{Hold, hold};
+use crate::working::service_equivalent::{InService, of_pressure_test};
 use crate::working::vacuum_test::{Rise, rise};
 use crate::working::{Figure, Origin};
 use jiff::civil::Date;
@@ -49,6 +50,8 @@ pub struct VisitFigures {
     pub holds: Vec<Hold>,
     /// Vacuum tests, in the order of the visit's.
     pub rises: Vec<Rise>,
+    /// What the limit of each pressure test means in service.
+    pub holds_in_service: Vec<Option<InService>>,
     /// How the visit ended.
     pub outcome: Outcome,
 }
@@ -60,7 +63,7 @@ impl VisitFigures {
         let circuits = (0..system.circuits.len())
             .map(|circuit| circuit_figures(site, system, circuit, number))
             .collect();
-        let holds = visit
+        let holds: Vec<Hold> = visit
             .pressure_tests
             .iter()
             .filter_map(|test| Some(hold(test, system.circuits.get(test.circuit)?, visit)))
@@ -70,7 +73,17 @@ impl VisitFigures {
             .iter()
             .filter_map(|test| Some(rise(test, system.circuits.get(test.circuit)?)))
             .collect();
+        let refrigerant = |circuit| system.in_force(circuit, visit.last_day())?.refrigerant;
+        let held = visit.pressure_tests.iter().zip(&holds);
+        let holds_in_service = held
+            .map(|(test, hold)| {
+                let circuit = system.circuits.get(test.circuit)?;
+                let refrigerant = refrigerant(test.circuit)?;
+                of_pressure_test(test, hold.limit.as_ref(), circuit, refrigerant, visit)
+            })
+            .collect();
         Some(Self {
+            holds_in_service,
             circuits,
             holds,
             rises,
@@ -88,12 +101,13 @@ impl VisitFigures {
             all.extend(&circuit.charge_co2e);
             all.extend(&circuit.lost_co2e);
         }
-        for hold in &self.holds {
+        for (hold, in_service) in self.holds.iter().zip(&self.holds_in_service) {
             all.extend(&hold.expected);
             all.extend(&hold.change);
             all.extend(&hold.leak);
             all.extend(&hold.limit);
             all.extend(&hold.limit_mass);
+            all.extend(in_service.iter().flat_map(InService::figures));
         }
         for rise in &self.rises {
             all.extend(&rise.rise);

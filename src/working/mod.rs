@@ -1,6 +1,7 @@
 //! Figures and how they were worked out: one file per result, every input with its origin.
 
 pub mod account;
+pub mod bubbles;
 pub mod co2_equivalent;
 pub mod evidence;
 pub mod leak_rate;
@@ -8,6 +9,7 @@ pub mod leak_size;
 pub mod outcome;
 pub mod pressure_test;
 pub mod vacuum_rule;
+pub mod service_equivalent;
 pub mod vacuum_test;
 #[expect(
     clippy::module_inception,
@@ -29,6 +31,9 @@ pub static METHODS: &[&Method] = &[
     &pressure_test::EXPECTED,
     &pressure_test::LEAK,
     &pressure_test::LIMIT,
+    &service_equivalent::MOLECULAR,
+    &service_equivalent::PRESSURE,
+    &service_equivalent::VISCOUS,
     &vacuum_test::RISE,
     &vacuum_test::UPPER,
     &vacuum_test::WATER,

@@ -3,6 +3,7 @@
 use crate::job::PressureTest;
 use crate::quantity::{Flavour, print};
 use crate::report::chart::{Course, chart};
+use crate::report::compose::in_service::in_service;
 use crate::report::compose::scene::Scene;
 use crate::report::compose::vacuum_tests::{vacuum_test, vacuum_verdict};
 use crate::report::data::{Block, Entry, Test};
@@ -18,7 +19,13 @@ pub fn tests(scene: &Scene<'_>) -> Vec<Test> {
         .pressure_tests
         .iter()
         .zip(&scene.figures.holds)
-        .map(|(test, hold)| pressure_test(scene, test, hold));
+        .zip(&scene.figures.holds_in_service)
+        .map(|((test, hold), serving)| {
+            let mut block = pressure_test(scene, test, hold);
+            let line = in_service(serving.as_ref(), scene.site.units);
+            block.prose.splice(0..0, line);
+            block
+        });
     let vacuum = scene
         .visit
         .vacuum_tests
