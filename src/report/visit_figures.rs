@@ -11,7 +11,7 @@ use crate::working::co2_equivalent::co2_equivalent;
 use crate::working::leak_rate::{LeakRateMethod, Window};
 use crate::working::outcome::{Outcome, outcome};
 use crate::working::pressure_test::{Hold, hold};
-use crate::working::service_equivalent::{InService, of_pressure_test};
+use crate::working::service_equivalent::{InService, of_pressure_test, of_vacuum_test};
 use crate::working::vacuum_test::{Rise, rise};
 use crate::working::{Figure, Origin};
 use jiff::civil::Date;
@@ -52,6 +52,8 @@ pub struct VisitFigures {
     pub rises: Vec<Rise>,
     /// What the limit of each pressure test means in service.
     pub holds_in_service: Vec<Option<InService>>,
+    /// What the bound of each vacuum test means in service.
+    pub rises_in_service: Vec<Option<InService>>,
     /// How the visit ended.
     pub outcome: Outcome,
 }
@@ -68,7 +70,7 @@ impl VisitFigures {
             .iter()
             .filter_map(|test| Some(hold(test, system.circuits.get(test.circuit)?, visit)))
             .collect();
-        let rises = visit
+        let rises: Vec<Rise> = visit
             .vacuum_tests
             .iter()
             .filter_map(|test| Some(rise(test, system.circuits.get(test.circuit)?)))
@@ -82,8 +84,17 @@ impl VisitFigures {
                 of_pressure_test(test, hold.limit.as_ref(), circuit, refrigerant, visit)
             })
             .collect();
+        let risen = visit.vacuum_tests.iter().zip(&rises);
+        let rises_in_service = risen
+            .map(|(test, rise)| {
+                let circuit = system.circuits.get(test.circuit)?;
+                let refrigerant = refrigerant(test.circuit)?;
+                of_vacuum_test(test, rise.upper.as_ref(), circuit, refrigerant, visit)
+            })
+            .collect();
         Some(Self {
             holds_in_service,
+            rises_in_service,
             circuits,
             holds,
             rises,
@@ -109,10 +120,11 @@ impl VisitFigures {
             all.extend(&hold.limit_mass);
             all.extend(in_service.iter().flat_map(InService::figures));
         }
-        for rise in &self.rises {
+        for (rise, in_service) in self.rises.iter().zip(&self.rises_in_service) {
             all.extend(&rise.rise);
             all.extend(&rise.upper);
             all.extend(&rise.upper_mass);
+            all.extend(in_service.iter().flat_map(InService::figures));
             all.extend(&rise.water);
         }
         all

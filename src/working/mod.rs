@@ -8,8 +8,8 @@ pub mod leak_rate;
 pub mod leak_size;
 pub mod outcome;
 pub mod pressure_test;
-pub mod vacuum_rule;
 pub mod service_equivalent;
+pub mod vacuum_rule;
 pub mod vacuum_test;
 #[expect(
     clippy::module_inception,

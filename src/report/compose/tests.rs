@@ -11,6 +11,7 @@ use crate::report::printed::{self, sentence};
 use crate::vocabulary::{Identifier, Word};
 use crate::working::Figure;
 use crate::working::pressure_test::{Hold, HoldVerdict};
+use crate::working::service_equivalent::InService;
 
 /// All tests, pressure tests first.
 pub fn tests(scene: &Scene<'_>) -> Vec<Test> {
@@ -21,18 +22,24 @@ pub fn tests(scene: &Scene<'_>) -> Vec<Test> {
         .zip(&scene.figures.holds)
         .zip(&scene.figures.holds_in_service)
         .map(|((test, hold), serving)| {
-            let mut block = pressure_test(scene, test, hold);
-            let line = in_service(serving.as_ref(), scene.site.units);
-            block.prose.splice(0..0, line);
-            block
+            with_service(scene, pressure_test(scene, test, hold), serving.as_ref())
         });
     let vacuum = scene
         .visit
         .vacuum_tests
         .iter()
         .zip(&scene.figures.rises)
-        .map(|(test, rise)| vacuum_test(scene, test, rise));
+        .zip(&scene.figures.rises_in_service)
+        .map(|((test, rise), serving)| {
+            with_service(scene, vacuum_test(scene, test, rise), serving.as_ref())
+        });
     pressure.chain(vacuum).collect()
+}
+
+/// A block that says what the limit would mean in service.
+fn with_service(scene: &Scene<'_>, mut block: Test, serving: Option<&InService>) -> Test {
+    block.prose.extend(in_service(serving, scene.site.units));
+    block
 }
 
 /// The verdict on a test by its name, short, for a proof.
