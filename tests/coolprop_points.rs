@@ -61,12 +61,13 @@ fn water_is_within_a_ten_thousandth_at_every_point_of_the_gases() {
 #[test]
 fn saturation_is_within_two_ten_thousandths_and_a_hundredth_of_a_kelvin_at_every_point() {
     let mut count = 0;
+    let mut viscosities = 0;
     for cells in lines(&points(
         "saturation.csv",
         include_str!("points/saturation.csv"),
     )) {
         let refrigerant = find(cells[0]).unwrap();
-        let [temperature, bubble, dew, liquid, vapour] = numbers(&cells[1..]);
+        let [temperature, bubble, dew, liquid, vapour] = numbers(&cells[1..6]);
         let what = format!("{} at {temperature} K", cells[0]);
         for (name, found, expected, share) in [
             (
@@ -113,7 +114,18 @@ fn saturation_is_within_two_ten_thousandths_and_a_hundredth_of_a_kelvin_at_every
                 "{what}, {name}: {found}"
             );
         }
+        if let (Some(found), Ok(micro)) = (
+            refrigerant.vapour_viscosity_pa_s(temperature),
+            cells[6].parse::<f64>(),
+        ) {
+            assert!(
+                (found / micro * 1e6 - 1.0).abs() < 5e-4,
+                "{what}, vapour viscosity: {found}, CoolProp {micro} µPa s"
+            );
+            viscosities += 1;
+        }
         count += 1;
     }
     assert!(count > 1500, "{count} points");
+    assert!(viscosities > 300, "{viscosities} viscosities");
 }

@@ -1,6 +1,7 @@
 //! The command line.
 
 use crate::command::console::{Console, Exit};
+use crate::command::convert_leak::Asked;
 use crate::command::loaded::{LoadFault, Loaded, Target, load};
 use crate::command::{check, convert, explain, refrigerant};
 use clap::{Parser, Subcommand, ValueEnum};
@@ -58,12 +59,34 @@ enum Command {
     /// Examples: rimebook convert "24.8 bar g" psig; rimebook convert "14 g/yr" oz/yr;
     /// rimebook convert "500 micron". Gauge and absolute are told apart; the air pressure is the
     /// standard atmosphere unless --altitude is given.
+    ///
+    /// A leak size changes between mass and throughput when its gas is named: rimebook convert
+    /// "14 g/yr" "Pa m3/s" --gas R-134a --at "20 °C"; rimebook convert "5 g/yr R-134a"; rimebook convert "6 bubbles/min of 1 mm"
+    /// g/yr --gas R-290. What the opening would let out of another gas, at other pressures:
+    /// rimebook convert "1e-3 Pa m3/s" g/yr --gas nitrogen --between "40 bar g" "0 bar g" --as R-410A
+    /// --as-between "24.2 bar a" "0 bar g". Air that came into a vacuum: --gas air --between
+    /// "0 bar g" "0 Pa a".
     Convert {
         /// The quantity with its unit, as one argument
         #[arg(allow_hyphen_values = true)]
         quantity: String,
         /// The unit wanted; all if left out
         to: Option<String>,
+        /// Gas that leaks: a refrigerant, nitrogen, air, helium, hydrogen or argon
+        #[arg(long)]
+        gas: Option<String>,
+        /// Temperature of the gas; 20 °C if left out
+        #[arg(long, allow_hyphen_values = true)]
+        at: Option<String>,
+        /// Gas that the same opening would let out instead
+        #[arg(long = "as", value_name = "GAS", requires = "gas")]
+        other: Option<String>,
+        /// Pressures before and behind the opening
+        #[arg(long, num_args = 2, value_names = ["FROM", "TO"], allow_hyphen_values = true, requires = "other")]
+        between: Vec<String>,
+        /// The same for the gas of --as; those of --between if left out
+        #[arg(long, num_args = 2, value_names = ["FROM", "TO"], allow_hyphen_values = true, requires = "other")]
+        as_between: Vec<String>,
         /// Height above the sea, for the air pressure
         #[arg(long)]
         altitude: Option<String>,
@@ -74,14 +97,19 @@ enum Command {
     /// Shows a refrigerant: class, limits, GWP by law, and its saturation
     ///
     /// Examples: rimebook refrigerant R-449A; rimebook refrigerant r449a --at "-10 °C";
-    /// rimebook refrigerant ammonia --at "8 bar g". Every value names its source; what is from
-    /// memory says so. Works without a network.
+    /// rimebook refrigerant ammonia --at "8 bar g". At a temperature it gives the pressures of boiling
+    /// liquid (bubble) and of condensing vapour (dew); at a pressure their temperatures, from which
+    /// subcooling and superheat count. Every value names its source; what is from memory says so.
+    /// Works without a network.
     Refrigerant {
         /// Designation in any usual spelling, or a common name
         name: String,
         /// Temperature or pressure on the saturation line; may be given several times
         #[arg(long, allow_hyphen_values = true)]
         at: Vec<String>,
+        /// Height above the sea, for gauge pressures
+        #[arg(long)]
+        altitude: Option<String>,
         /// For people or for machines
         #[arg(long, value_enum, default_value = "people")]
         format: Format,
@@ -150,17 +178,38 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
         Command::Convert {
             quantity,
             to,
+            gas,
+            at,
+            other,
+            between,
+            as_between,
             altitude,
             format,
-        } => convert::convert(
-            &quantity,
-            to.as_deref(),
-            altitude.as_deref(),
-            format == Format::Json,
-            &console,
-        ),
-        Command::Refrigerant { name, at, format } => {
-            refrigerant::refrigerant(&name, &at, format == Format::Json, &console)
+        } => {
+            let asked = Asked {
+                quantity: &quantity,
+                to: to.as_deref(),
+                gas: gas.as_deref(),
+                at: at.as_deref(),
+                other: other.as_deref(),
+                between: &between,
+                other_between: &as_between,
+            };
+            convert::convert(
+                &asked,
+                altitude.as_deref(),
+                format == Format::Json,
+                &console,
+            )
+        }
+        Command::Refrigerant {
+            name,
+            at,
+            altitude,
+            format,
+        } => {
+            let as_json = format == Format::Json;
+            refrigerant::refrigerant(&name, &at, altitude.as_deref(), as_json, &console)
         }
         Command::Explain { name, path, format } => {
             explain::explain(&name, &path, format == Format::Json, &console)

@@ -1,20 +1,21 @@
 //! `convert`: a quantity in every unit of its kind.
 
 use crate::command::console::{Console, Exit};
+use crate::command::convert_leak::{Asked, convert_leak, counts_bubbles, size_and_gas};
 use crate::quantity::{
-    AbsolutePressure, Conversion, Length, Printed, Refusal, STANDARD_ATMOSPHERE, Unconvertible,
-    atmosphere_at, parse,
+    AbsolutePressure, Conversion, Kind, Length, Printed, Refusal, STANDARD_ATMOSPHERE,
+    Unconvertible, atmosphere_at, parse, read,
 };
 use serde_json::json;
 
 /// Converts a quantity, to one unit or to all.
 pub fn convert(
-    quantity: &str,
-    to: Option<&str>,
+    asked: &Asked<'_>,
     altitude: Option<&str>,
     as_json: bool,
     console: &Console,
 ) -> Exit {
+    let Asked { quantity, to, .. } = *asked;
     let atmosphere: AbsolutePressure = match altitude.map(parse::<Length>) {
         None => STANDARD_ATMOSPHERE,
         Some(Ok(altitude)) => atmosphere_at(altitude.value),
@@ -23,6 +24,17 @@ pub fn convert(
             return Exit::Usage;
         }
     };
+    if let (None, Some((size, gas))) = (asked.gas, size_and_gas(quantity)) {
+        let asked = Asked {
+            quantity: size,
+            gas: Some(gas),
+            ..*asked
+        };
+        return convert_leak(&asked, atmosphere, as_json, console);
+    }
+    if asked.gas.is_some() || counts_bubbles(quantity) {
+        return convert_leak(asked, atmosphere, as_json, console);
+    }
     match crate::quantity::convert(quantity, to, Some(atmosphere)) {
         Ok(conversions) if as_json => {
             let list: Vec<_> = conversions.iter().map(json_of).collect();
@@ -49,9 +61,23 @@ pub fn convert(
                 Unconvertible::Unit(refusal) => (to.unwrap_or_default(), refusal),
             };
             console.err(&refused(text, refusal));
+            if needs_gas(quantity, to) {
+                console.err("  = help: between mass and throughput the gas counts: add it, such as --gas R-134a\n");
+            }
             Exit::Usage
         }
     }
+}
+
+/// Tells whether one of quantity and unit is a mass per time and the other a throughput.
+fn needs_gas(quantity: &str, to: Option<&str>) -> bool {
+    let flavour = |text: &str| {
+        read(Kind::LeakRate, text)
+            .ok()
+            .map(|reading| reading.flavour)
+    };
+    let wanted = to.and_then(|to| flavour(&format!("1 {to}")));
+    flavour(quantity).is_some_and(|of| wanted.is_some_and(|wanted| wanted != of))
 }
 
 fn json_of(conversion: &Conversion) -> serde_json::Value {

@@ -4,9 +4,11 @@ mod arguments;
 mod check;
 mod console;
 mod convert;
+mod convert_leak;
 mod explain;
 mod loaded;
 mod refrigerant;
+mod refrigerant_sheet;
 #[cfg(feature = "pdf")]
 mod report;
 

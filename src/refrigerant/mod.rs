@@ -6,6 +6,7 @@
 mod catalogue;
 mod curve;
 mod data_file;
+mod gas;
 mod gwp;
 mod nitrogen;
 #[expect(
@@ -20,6 +21,7 @@ mod water;
 
 pub use crate::vocabulary::safety_class::SafetyClass;
 pub use catalogue::{all, find, nearest};
+pub use gas::{Gas, gas, test_gases};
 pub use gwp::{Gwp, GwpSet, GwpTerm, co2e_kg, mixture_gwp};
 pub use nitrogen::nitrogen_z;
 pub use refrigerant::{Component, Refrigerant};

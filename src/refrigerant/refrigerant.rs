@@ -1,7 +1,7 @@
 //! One refrigerant: what it is made of, how safe it is, what the laws count it as.
 
 use super::gwp::{Gwp, GwpSet, gwp};
-use super::source::{Source, Sourced};
+use super::source::{Source, Sourced, source};
 use super::substance::{EuAnnex, OzoneClass, Substance};
 use crate::vocabulary::safety_class::SafetyClass;
 
@@ -52,6 +52,13 @@ impl Refrigerant {
     pub fn molar_mass_kg_per_kmol(&self) -> f64 {
         let kmol = |part: &Component| part.mass_percent / part.substance.molar_mass_kg_per_kmol;
         100.0 / self.components.iter().map(kmol).sum::<f64>()
+    }
+
+    /// Tells where the molar mass comes from: CoolProp, but of R-13B1, which it does not hold, the Handbook.
+    pub fn molar_mass_source(&self) -> Option<&'static Source> {
+        let mut parts = self.components.iter();
+        let printed = parts.any(|part| part.substance.designation == "R-13B1");
+        source(if printed { "handbook" } else { "coolprop" })
     }
 
     /// Works out the GWP under a set; `None` where the set holds no value that the sum needs.

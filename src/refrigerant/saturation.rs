@@ -1,4 +1,4 @@
-//! Saturation: bubble and dew pressure, their temperatures, and the densities, between the lines of a checked-in table.
+//! Saturation: bubble and dew pressure, their temperatures, densities, viscosity of the vapour, between the lines of a checked-in table.
 //!
 //! The table was computed with CoolProp 8.0.0 (`tests/outside/generate_refrigerants.py`) from about -100 °C or 500 Pa up to
 //! 0.99 of the critical temperature where CoolProp finds two phases so far. Pressures are interpolated in (1/T, ln p),
@@ -10,7 +10,7 @@ use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
 use super::curve::interpolate;
-use super::data_file::rows;
+use super::data_file::{optional, rows};
 use super::refrigerant::Refrigerant;
 use super::source::{Source, source};
 
@@ -23,6 +23,8 @@ struct Columns {
     ln_dew: Vec<f64>,
     liquid: Vec<f64>,
     ln_vapour: Vec<f64>,
+    /// Empty where there is no model.
+    ln_viscosity: Vec<f64>,
 }
 
 type Tables = BTreeMap<&'static str, Columns>;
@@ -84,6 +86,13 @@ impl Refrigerant {
         Some(ln.exp())
     }
 
+    /// Gives the viscosity in Pa s of the vapour at its dew point; `None` too where CoolProp holds no model of it.
+    pub fn vapour_viscosity_pa_s(&self, temperature_k: f64) -> Option<f64> {
+        let columns = self.columns()?;
+        let ln = interpolate(&columns.place, &columns.ln_viscosity, -1.0 / temperature_k)?;
+        Some(ln.exp())
+    }
+
     fn columns(&self) -> Option<&'static Columns> {
         TABLES.get(self.designation)
     }
@@ -93,7 +102,15 @@ impl Refrigerant {
 fn read() -> Result<Tables, String> {
     let lines = rows(
         include_str!("data/saturation.csv"),
-        |[designation, temperature, bubble, dew, liquid, vapour]| {
+        |[
+            designation,
+            temperature,
+            bubble,
+            dew,
+            liquid,
+            vapour,
+            viscosity,
+        ]| {
             let bubble: f64 = bubble.parse().ok()?;
             let dew = if dew.is_empty() {
                 bubble
@@ -107,13 +124,14 @@ fn read() -> Result<Tables, String> {
                 liquid.parse().ok()?,
                 vapour.parse().ok()?,
             ];
+            let viscosity: Option<f64> = optional(viscosity, |cell| cell.parse().ok())?;
             let possible = numbers.iter().all(|number| *number > 0.0) && dew <= bubble;
-            possible.then_some((designation, numbers))
+            possible.then_some((designation, numbers, viscosity))
         },
     )?;
     let mut tables = Tables::new();
     let mut current = "";
-    for (designation, [temperature, bubble, dew, liquid, vapour]) in lines {
+    for (designation, [temperature, bubble, dew, liquid, vapour], viscosity) in lines {
         if !designation.is_empty() {
             current = designation;
         }
@@ -123,16 +141,21 @@ fn read() -> Result<Tables, String> {
         columns.ln_dew.push(dew.ln());
         columns.liquid.push(liquid);
         columns.ln_vapour.push(vapour.ln());
+        let micro = |value: f64| (1e-6 * value).ln();
+        columns.ln_viscosity.extend(viscosity.map(micro));
     }
     let rises = |column: &[f64]| column.is_sorted_by(|one, next| one < next);
     let wrong = tables.iter().find(|(_, columns)| {
         !(rises(&columns.place)
             && rises(&columns.ln_bubble)
             && rises(&columns.ln_dew)
-            && columns.place.len() >= 4)
+            && columns.place.len() >= 4
+            && [0, columns.place.len()].contains(&columns.ln_viscosity.len()))
     });
     match wrong {
-        Some((designation, _)) => Err(format!("{designation}: not rising, or too short")),
+        Some((designation, _)) => Err(format!(
+            "{designation}: not rising, too short, or with gaps"
+        )),
         None => Ok(tables),
     }
 }

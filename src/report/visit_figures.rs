@@ -12,6 +12,7 @@ use crate::working::leak_rate::{LeakRateMethod, Window};
 use crate::working::outcome::{Outcome, outcome};
 use crate::working::pressure_test::{Hold, hold};
 use crate::working::room::{Room, RoomLimit, rooms};
+use crate::working::service_equivalent::{InService, of_pressure_test, of_vacuum_test};
 use crate::working::vacuum_test::{Rise, rise};
 use crate::working::vapour_state::{VapourState, vapour_state};
 use crate::working::{Figure, Origin};
@@ -55,6 +56,10 @@ pub struct VisitFigures {
     pub states: Vec<Option<VapourState>>,
     /// Rooms that the system reaches.
     pub rooms: Vec<Room>,
+    /// What the limit of each pressure test means in service.
+    pub holds_in_service: Vec<Option<InService>>,
+    /// What the bound of each vacuum test means in service.
+    pub rises_in_service: Vec<Option<InService>>,
     /// How the visit ended.
     pub outcome: Outcome,
 }
@@ -66,17 +71,36 @@ impl VisitFigures {
         let circuits = (0..system.circuits.len())
             .map(|circuit| circuit_figures(site, system, circuit, number))
             .collect();
-        let holds = visit
+        let holds: Vec<Hold> = visit
             .pressure_tests
             .iter()
             .filter_map(|test| Some(hold(test, system.circuits.get(test.circuit)?, visit)))
             .collect();
-        let rises = visit
+        let rises: Vec<Rise> = visit
             .vacuum_tests
             .iter()
             .filter_map(|test| Some(rise(test, system.circuits.get(test.circuit)?)))
             .collect();
+        let refrigerant = |circuit| system.in_force(circuit, visit.last_day())?.refrigerant;
+        let held = visit.pressure_tests.iter().zip(&holds);
+        let holds_in_service = held
+            .map(|(test, hold)| {
+                let circuit = system.circuits.get(test.circuit)?;
+                let refrigerant = refrigerant(test.circuit)?;
+                of_pressure_test(test, hold.limit.as_ref(), circuit, refrigerant, visit)
+            })
+            .collect();
+        let risen = visit.vacuum_tests.iter().zip(&rises);
+        let rises_in_service = risen
+            .map(|(test, rise)| {
+                let circuit = system.circuits.get(test.circuit)?;
+                let refrigerant = refrigerant(test.circuit)?;
+                of_vacuum_test(test, rise.upper.as_ref(), circuit, refrigerant, visit)
+            })
+            .collect();
         Some(Self {
+            holds_in_service,
+            rises_in_service,
             circuits,
             holds,
             rises,
@@ -98,17 +122,19 @@ impl VisitFigures {
             all.extend(&circuit.charge_co2e);
             all.extend(&circuit.lost_co2e);
         }
-        for hold in &self.holds {
+        for (hold, in_service) in self.holds.iter().zip(&self.holds_in_service) {
             all.extend(&hold.expected);
             all.extend(&hold.change);
             all.extend(&hold.leak);
             all.extend(&hold.limit);
             all.extend(&hold.limit_mass);
+            all.extend(in_service.iter().flat_map(InService::figures));
         }
-        for rise in &self.rises {
+        for (rise, in_service) in self.rises.iter().zip(&self.rises_in_service) {
             all.extend(&rise.rise);
             all.extend(&rise.upper);
             all.extend(&rise.upper_mass);
+            all.extend(in_service.iter().flat_map(InService::figures));
             all.extend(&rise.water);
         }
         for state in self.states.iter().flatten() {

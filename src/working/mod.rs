@@ -1,6 +1,7 @@
 //! Figures and how they were worked out: one file per result, every input with its origin.
 
 pub mod account;
+pub mod bubbles;
 pub mod co2_equivalent;
 pub mod evidence;
 pub mod leak_rate;
@@ -8,6 +9,7 @@ pub mod leak_size;
 pub mod outcome;
 pub mod pressure_test;
 pub mod room;
+pub mod service_equivalent;
 pub mod vacuum_rule;
 pub mod vacuum_test;
 pub mod vapour_state;
@@ -33,6 +35,9 @@ pub static METHODS: &[&Method] = &[
     &pressure_test::LIMIT,
     &room::CONCENTRATION,
     &room::QUARTER_LIMIT,
+    &service_equivalent::MOLECULAR,
+    &service_equivalent::PRESSURE,
+    &service_equivalent::VISCOUS,
     &vacuum_test::RISE,
     &vacuum_test::UPPER,
     &vacuum_test::WATER,

@@ -17,7 +17,9 @@ import sys
 import tempfile
 from pathlib import Path
 
-from generate_refrigerants import DATA, ROOT, Fluid, nitrogen_lines, random_point, refrigerants, rows, water_lines
+from generate_refrigerants import (
+    DATA, ROOT, Fluid, Viscosity, nitrogen_lines, random_point, refrigerants, rows, water_lines,
+)
 
 PRESSURE_SHARE = 2e-4
 DENSITY_SHARE = 5e-4
@@ -27,12 +29,13 @@ KEYS = (
     ("liquid-density-kg-m3", DENSITY_SHARE),
     ("vapour-density-kg-m3", DENSITY_SHARE),
 )
+VISCOSITY_SHARE = 5e-4
 
 
 def held_tables():
     """Gives the nodes of every checked-in saturation table: only their range and a rough place are used here."""
     tables, current = {}, None
-    for name, temperature, bubble, dew, liquid, vapour in rows(DATA / "saturation.csv"):
+    for name, temperature, bubble, dew, liquid, vapour, _ in rows(DATA / "saturation.csv"):
         current = name or current
         node = tuple(map(float, (temperature, bubble, dew or bubble, liquid, vapour)))
         tables.setdefault(current, []).append(node)
@@ -54,21 +57,41 @@ def ask(program, designation, temperatures):
 
 
 def check_saturation(program, chance, each):
-    tables, failures, worst, count = held_tables(), [], 0.0, 0
+    tables, failures, worst, count, viscous = held_tables(), [], 0.0, 0, 0
     for designation, parts in refrigerants():
         if designation not in tables:
             continue
-        fluid = Fluid(parts)
+        fluid, viscosity = Fluid(parts), Viscosity(designation, parts)
         points = [random_point(fluid, tables[designation], chance) for _ in range(each)]
         points = [point for point in points if point]
         for point, found in zip(points, ask(program, designation, [point[0] for point in points])):
-            for (key, share), expected in zip(KEYS, point[1:]):
+            checks = list(zip(KEYS, point[1:]))
+            model = viscosity.of_vapour(point[0], point[4])
+            if model and found.get("vapour-viscosity-pa-s") is not None:
+                checks.append((("vapour-viscosity-pa-s", VISCOSITY_SHARE), model))
+                viscous += 1
+            for (key, share), expected in checks:
                 error = abs(found[key] / expected - 1) if found.get(key) is not None else float("inf")
                 worst, count = max(worst, error / share), count + 1
                 if error > share:
                     failures.append(f"{designation} at {point[0]} K, {key}: {found.get(key)}, CoolProp {expected:.8g}")
-    print(f"saturation: {count} figures, the worst at {100 * worst:.0f} % of what is allowed")
-    return failures if count else ["saturation: no point was checked"]
+    print(f"saturation: {count} figures, {viscous} of them viscosities, the worst at {100 * worst:.0f} % of what is allowed")
+    return failures if count and viscous else ["saturation: no point was checked"]
+
+
+def check_room_viscosity(program):
+    """Checks the viscosity at 20 degrees Celsius of every refrigerant and test gas that CoolProp has a model of."""
+    failures, count = [], 0
+    for designation, parts in refrigerants():
+        expected = Viscosity(designation, parts).in_a_room()
+        if expected:
+            command = [program, "refrigerant", designation, "--format", "json"]
+            found = json.loads(subprocess.run(command, capture_output=True, text=True).stdout)["viscosity-pa-s"]
+            count += 1
+            if not found or abs(found["value"] / expected - 1) > 1e-4:
+                failures.append(f"{designation}, viscosity at 20 degrees Celsius: {found}, CoolProp {expected}")
+    print(f"viscosity at 20 degrees Celsius: {count} refrigerants")
+    return failures if count else ["viscosity: nothing was checked"]
 
 
 def check_gases(chance):
@@ -101,7 +124,8 @@ def main():
         sys.exit(2)
     print(f"seed {asked.seed}")
     chance = random.Random(asked.seed)
-    failures = check_saturation(str(asked.program.resolve()), chance, asked.each) + check_gases(chance)
+    program = str(asked.program.resolve())
+    failures = check_saturation(program, chance, asked.each) + check_room_viscosity(program) + check_gases(chance)
     for failure in failures:
         print(failure, file=sys.stderr)
     sys.exit(1 if failures else 0)

@@ -2,8 +2,8 @@
 
     python generate_refrigerants.py            (in a virtual environment made from requirements.txt; minutes)
 
-In: substances.csv and refrigerants.csv of the same folder, which are kept by hand. Out: nitrogen_z.csv, points.csv,
-saturation.csv there, and tests/points/*.csv. The same CoolProp gives the same files.
+In: substances.csv and refrigerants.csv of the same folder, which are kept by hand. Out: nitrogen_z.csv, viscosity.csv,
+points.csv, saturation.csv there, and tests/points/*.csv. The same CoolProp gives the same files.
 """
 
 import itertools
@@ -30,6 +30,15 @@ FLUIDS = {
     "R-1234ze(E)": "R1234ze(E)", "R-1270": "Propylene", "R-1336mzz(E)": "R1336mzz(E)", "R-1336mzz(Z)": "R1336mzz(Z)",
     "R-C318": "RC318", "R-E170": "DimethylEther",
 }
+# Blends of which CoolProp holds a model of the viscosity, as a pseudo-pure fluid.
+VISCOUS_BLENDS = {"R-404A": "R404A", "R-407C": "R407C", "R-410A": "R410A", "R-507A": "R507A"}
+# CoolProp's viscosity of R-12 has no answer at places near -95 degrees Celsius, and a wrong one beside them.
+STUMBLING = {"R-12"}
+# Gases that a part is tested with, or that come in from outside.
+TEST_GASES = {"air": "Air", "argon": "Argon", "helium": "Helium", "hydrogen": "Hydrogen", "nitrogen": "Nitrogen"}
+ROOM_TEMPERATURE = 293.15
+# What has no normal boiling point: the temperature at which the solid turns to gas under an atmosphere, from memory.
+SUBLIMES = {"R-744": 194.69}
 # The Handbook's boiling points (bubble, dew in degrees Celsius): given where CoolProp holds no substance or no pair, and the
 # guard of the others. A mixture model that strays further from print than this is not used.
 FURTHEST_FROM_PRINT = 1.5
@@ -133,6 +142,9 @@ class Fluid:
         return None
 
     def boiling(self, quality):
+        """Gives the boiling temperature at an atmosphere, or None: what has its triple point above that sublimes instead."""
+        if self.pure and ATMOSPHERE < CP.PropsSI("ptriple", self.plain.fluid_names()[0]):
+            return None
         for state in (self.plain, self.state):
             try:
                 state.update(CP.PQ_INPUTS, ATMOSPHERE, quality)
@@ -194,6 +206,33 @@ def contiguous(nodes):
     return nodes
 
 
+class Viscosity:
+    """CoolProp's model of the viscosity of one fluid, in Pa s; every answer may be None."""
+
+    def __init__(self, designation, parts):
+        name = FLUIDS.get(parts[0][0]) if len(parts) == 1 else VISCOUS_BLENDS.get(designation)
+        self.state = name and CP.AbstractState("HEOS", name)
+
+    def at(self, inputs, first, second):
+        try:
+            self.state.update(inputs, first, second)
+            found = self.state.viscosity()
+        except (AttributeError, ValueError):
+            return None
+        return found if 1e-6 < found < 1e-4 else None
+
+    def of_vapour(self, temperature, density):
+        return self.at(CP.DmassT_INPUTS, density, temperature)
+
+    def thin(self):
+        """As a thin gas at 20 degrees Celsius: what a mixing rule for low pressure starts from."""
+        return self.of_vapour(ROOM_TEMPERATURE, 1e-6)
+
+    def in_a_room(self):
+        """At 20 degrees Celsius and an atmosphere; of what is no gas there, and where that finds nothing, as a thin gas."""
+        return self.at(CP.PT_INPUTS, ATMOSPHERE, ROOM_TEMPERATURE) or self.thin()
+
+
 def nitrogen_z(pressure, temperature):
     return CP.PropsSI("Z", "T", temperature, "P", pressure, "Nitrogen")
 
@@ -241,21 +280,42 @@ def point_line(designation, fluid, printed):
     if fluid is None:
         source = "handbook" if printed[0] else ""
         return f"{designation};{cell(printed[0], '.2f')};{cell(printed[1], '.2f')};{source};;;"
-    bubble, dew = fluid.boiling(0), fluid.boiling(1)
+    solid = SUBLIMES.get(designation)
+    bubble, dew = (solid, solid) if solid else (fluid.boiling(0), fluid.boiling(1))
+    source = "memory-high" if solid else "coolprop"
     temperature, pressure = fluid.critical
     known = pressure is not None
     return ";".join((
-        designation, cell(bubble, ".3f"), cell(dew, ".3f"), "coolprop" if bubble or dew else "",
+        designation, cell(bubble, ".3f"), cell(dew, ".3f"), source if bubble or dew else "",
         cell(temperature if known else None, ".2f"), cell(pressure, ".0f"), "coolprop" if known else "",
     ))
 
 
-def table_lines(designation, fluid, nodes):
-    """Lines of saturation.csv; the dew pressure of a pure substance is its bubble pressure and is left out."""
+def viscosity_lines():
+    """Lines of viscosity.csv: molar mass only of the test gases, since a refrigerant's follows from its composition."""
+    cell = lambda value: "" if value is None else f"{1e6 * value:.5g}"
+    for name, fluid in TEST_GASES.items():
+        state = Viscosity(name, [])
+        state.state = CP.AbstractState("HEOS", fluid)
+        yield f"{name};{1e3 * CP.PropsSI('M', fluid):.6g};{cell(state.in_a_room())};{cell(state.thin())}"
+    for designation, parts in refrigerants():
+        viscosity = Viscosity(designation, parts)
+        if viscosity.in_a_room():
+            yield f"{designation};;{cell(viscosity.in_a_room())};{cell(viscosity.thin())}"
+
+
+def table_lines(designation, fluid, nodes, viscosity):
+    """Lines of saturation.csv; the dew pressure of a pure substance is its bubble pressure and is left out.
+
+    The viscosity is left out where the model does not reach over the whole table.
+    """
+    thick = [viscosity.of_vapour(node[0], node[4]) for node in nodes]
+    held = all(thick) and designation not in STUMBLING
     for index, (temperature, bubble, dew, liquid, vapour) in enumerate(nodes):
         name = designation if index == 0 else ""
         dew = "" if fluid.pure else f"{min(float(f'{dew:.7g}'), float(f'{bubble:.7g}')):.7g}"
-        yield f"{name};{temperature:.2f};{bubble:.7g};{dew};{liquid:.6g};{vapour:.6g}"
+        micro = f"{1e6 * thick[index]:.6g}" if held else ""
+        yield f"{name};{temperature:.2f};{bubble:.7g};{dew};{liquid:.6g};{vapour:.6g};{micro}"
 
 
 def random_point(fluid, nodes, chance):
@@ -276,10 +336,12 @@ def random_point(fluid, nodes, chance):
     return found and (temperature, *found)
 
 
-def random_lines(designation, fluid, nodes, number, chance):
+def random_lines(designation, fluid, nodes, number, chance, viscosity):
     points = filter(None, (random_point(fluid, nodes, chance) for _ in range(20 * number)))
     for temperature, bubble, dew, liquid, vapour in itertools.islice(points, number):
-        yield f"{designation};{temperature:.3f};{bubble:.8g};{dew:.8g};{liquid:.7g};{vapour:.7g}"
+        micro = viscosity.of_vapour(temperature, vapour)
+        micro = f"{1e6 * micro:.7g}" if micro else ""
+        yield f"{designation};{temperature:.3f};{bubble:.8g};{dew:.8g};{liquid:.7g};{vapour:.7g};{micro}"
 
 
 def main():
@@ -287,6 +349,13 @@ def main():
     write_nitrogen()
     write(POINTS / "nitrogen.csv", f"# Random points, {MADE_BY}.\npressure-pa;temperature-k;z\n", nitrogen_lines(chance, 400))
     write(POINTS / "water.csv", f"# Random points, {MADE_BY}.\ntemperature-k;pressure-pa\n", water_lines(random.Random(20261126), 100))
+    write(
+        DATA / "viscosity.csv",
+        f"# Viscosity at 20 degrees Celsius, {MADE_BY}: at 101 325 Pa (of what is liquid there: as a thin gas), and as a thin gas.\n"
+        "# What CoolProp holds no model of is not in the list.\n"
+        "name;molar-kg-per-kmol;micro-pa-s;thin-micro-pa-s\n",
+        viscosity_lines(),
+    )
     points, saturation, checks = [], [], []
     print_of = handbook_boiling()
     for designation, parts in refrigerants():
@@ -303,8 +372,9 @@ def main():
             continue
         nodes = table(fluid)
         points.append(point_line(designation, fluid, printed))
-        saturation += table_lines(designation, fluid, nodes)
-        checks += random_lines(designation, fluid, nodes, 12, chance)
+        viscosity = Viscosity(designation, parts)
+        saturation += table_lines(designation, fluid, nodes, viscosity)
+        checks += random_lines(designation, fluid, nodes, 12, chance, viscosity)
         reach = nodes[-1][0] / fluid.critical[0]
         print(f"{designation}: {len(nodes)} nodes, {nodes[0][0]:.1f} to {nodes[-1][0]:.1f} K, {reach:.3f} of critical", flush=True)
     write(
@@ -318,13 +388,14 @@ def main():
         DATA / "saturation.csv",
         f"# Saturation, {MADE_BY}: reference equations of state, blends as mixtures at nominal composition.\n"
         "# An empty designation is that of the line before; an empty dew pressure is the bubble pressure (pure substance).\n"
-        "designation;temperature-k;bubble-pa;dew-pa;liquid-kg-per-m3;vapour-kg-per-m3\n",
+        "# An empty viscosity: CoolProp holds no model of it, or none that reaches over the table.\n"
+        "designation;temperature-k;bubble-pa;dew-pa;liquid-kg-per-m3;vapour-kg-per-m3;vapour-micro-pa-s\n",
         saturation,
     )
     write(
         POINTS / "saturation.csv",
         f"# Random points, {MADE_BY}.\n"
-        "designation;temperature-k;bubble-pa;dew-pa;liquid-kg-per-m3;vapour-kg-per-m3\n",
+        "designation;temperature-k;bubble-pa;dew-pa;liquid-kg-per-m3;vapour-kg-per-m3;vapour-micro-pa-s\n",
         checks,
     )
 

@@ -5,6 +5,7 @@ mod facts;
 mod findings;
 mod first_page;
 mod head;
+mod in_service;
 mod legal;
 mod method;
 mod points;

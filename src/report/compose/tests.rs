@@ -3,6 +3,7 @@
 use crate::job::PressureTest;
 use crate::quantity::{Flavour, print};
 use crate::report::chart::{Course, chart};
+use crate::report::compose::in_service::in_service;
 use crate::report::compose::scene::Scene;
 use crate::report::compose::vacuum_tests::{vacuum_test, vacuum_verdict};
 use crate::report::data::{Block, Entry, Test};
@@ -10,6 +11,7 @@ use crate::report::printed::{self, sentence};
 use crate::vocabulary::{Identifier, Word};
 use crate::working::Figure;
 use crate::working::pressure_test::{Hold, HoldVerdict};
+use crate::working::service_equivalent::InService;
 
 /// All tests, pressure tests first.
 pub fn tests(scene: &Scene<'_>) -> Vec<Test> {
@@ -18,14 +20,26 @@ pub fn tests(scene: &Scene<'_>) -> Vec<Test> {
         .pressure_tests
         .iter()
         .zip(&scene.figures.holds)
-        .map(|(test, hold)| pressure_test(scene, test, hold));
+        .zip(&scene.figures.holds_in_service)
+        .map(|((test, hold), serving)| {
+            with_service(scene, pressure_test(scene, test, hold), serving.as_ref())
+        });
     let vacuum = scene
         .visit
         .vacuum_tests
         .iter()
         .zip(&scene.figures.rises)
-        .map(|(test, rise)| vacuum_test(scene, test, rise));
+        .zip(&scene.figures.rises_in_service)
+        .map(|((test, rise), serving)| {
+            with_service(scene, vacuum_test(scene, test, rise), serving.as_ref())
+        });
     pressure.chain(vacuum).collect()
+}
+
+/// A block that says what the limit would mean in service.
+fn with_service(scene: &Scene<'_>, mut block: Test, serving: Option<&InService>) -> Test {
+    block.prose.extend(in_service(serving, scene.site.units));
+    block
 }
 
 /// The verdict on a test by its name, short, for a proof.
