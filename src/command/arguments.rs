@@ -5,6 +5,7 @@ use crate::command::convert_leak::Asked;
 use crate::command::loaded::{LoadFault, Loaded, Target, load};
 use crate::command::{check, convert, explain, refrigerant};
 use clap::{Parser, Subcommand, ValueEnum};
+use jiff::civil::Date;
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 
@@ -39,6 +40,8 @@ enum Command {
     ///
     /// Reports go to the folder reports/ in the root of the book. No report is made of a visit while
     /// an error stands in a file that it reads; --draft makes one all the same, with a watermark.
+    /// --issue freezes issue A of one visit; after a change of its notes the next is issue B, with a
+    /// list of what changed.
     #[cfg(feature = "pdf")]
     Report {
         /// Book, site, system or visit
@@ -50,9 +53,44 @@ enum Command {
         /// Folder to write to, instead of reports/ in the book
         #[arg(long)]
         into: Option<PathBuf>,
+        /// Freeze a numbered issue of one visit's report; issued.json beside its notes keeps it
+        #[arg(long)]
+        issue: bool,
+        /// Day of the issue, instead of today
+        #[arg(long, value_name = "DATE", requires = "issue")]
+        on: Option<Date>,
         /// For people or for machines
         #[arg(long, value_enum, default_value = "people")]
         format: Format,
+    },
+    /// Tells which notes an old report was made from, and whether they have changed since
+    ///
+    /// Every report carries the digests of the notes, logs and photographs that it read. Run inside
+    /// the book, or give its path, to compare.
+    #[cfg(feature = "pdf")]
+    MadeFrom {
+        /// The PDF
+        pdf: PathBuf,
+        /// The book to compare with
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// For people or for machines
+        #[arg(long, value_enum, default_value = "people")]
+        format: Format,
+    },
+    /// Writes the draft of a mail that carries the report of a visit
+    ///
+    /// A file that any mail program opens: subject, a summary in plain text, the PDF attached, the
+    /// recipient from `report-to` in site.toml. Nothing is sent. Given a system, its last visit is
+    /// taken. The same notes give the same bytes.
+    #[cfg(feature = "pdf")]
+    Mail {
+        /// A visit, or a system for its last one
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// Folder to write to, instead of reports/ in the book
+        #[arg(long)]
+        into: Option<PathBuf>,
     },
     /// Converts a quantity to another unit, or to all of its kind
     ///
@@ -166,14 +204,25 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
             path,
             draft,
             into,
+            issue,
+            on,
             format,
         } => with_book(&path, &console, |loaded, target| {
             let options = crate::command::report::Options {
                 draft,
                 into: into.as_deref(),
+                issue: issue.then(|| on.unwrap_or_else(today)),
                 json: format == Format::Json,
             };
             crate::command::report::report(loaded, target, &options, &console)
+        }),
+        #[cfg(feature = "pdf")]
+        Command::MadeFrom { pdf, path, format } => {
+            crate::command::made_from::tell(&pdf, &path, format == Format::Json, &console)
+        }
+        #[cfg(feature = "pdf")]
+        Command::Mail { path, into } => with_book(&path, &console, |loaded, target| {
+            crate::command::mail::mail(loaded, target, into.as_deref(), &console)
         }),
         Command::Convert {
             quantity,
@@ -216,6 +265,12 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
         }
     };
     exit as u8
+}
+
+/// Today on this machine's clock.
+#[cfg(feature = "pdf")]
+fn today() -> Date {
+    jiff::Zoned::now().date()
 }
 
 fn with_book(

@@ -7,6 +7,12 @@ mod convert;
 mod convert_leak;
 mod explain;
 mod loaded;
+#[cfg(feature = "pdf")]
+mod made_from;
+#[cfg(feature = "pdf")]
+mod mail;
+#[cfg(feature = "pdf")]
+mod printed_report;
 mod refrigerant;
 mod refrigerant_sheet;
 #[cfg(feature = "pdf")]

@@ -93,6 +93,8 @@ pub struct ContractorNote {
     pub certificate: Option<Noted<String>>,
     /// SVG or PNG file, from the root of the book.
     pub logo: Option<Noted<String>>,
+    /// Folder of own parts of the template, from the root of the book.
+    pub templates: Option<Noted<String>>,
     /// The one accent colour of the report, as #rrggbb.
     pub accent: Option<Noted<String>>,
     /// Paper of the report.
@@ -108,6 +110,7 @@ impl ContractorNote {
         let email = reader.get(input, &keys::EMAIL);
         let certificate = reader.get(input, &keys::CERTIFICATE);
         let logo = reader.get(input, &keys::LOGO);
+        let templates = reader.get(input, &keys::TEMPLATES);
         let accent = reader.get(input, &keys::ACCENT);
         let paper = reader.get(input, &keys::PAPER);
         reader.get(input, &PRIVATE);
@@ -120,6 +123,7 @@ impl ContractorNote {
             email,
             certificate,
             logo,
+            templates,
             accent,
             paper,
         }

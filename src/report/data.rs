@@ -133,7 +133,7 @@ pub struct Footer {
     pub date: String,
     /// "Flake ice machine 1".
     pub system: String,
-    /// "A", "B" and so on; empty for none.
+    /// "issue B"; empty for none.
     pub issue: String,
     /// Short fingerprint of the notes: "7c1e 40aa 93d2".
     pub fingerprint: String,

@@ -3,9 +3,13 @@
 pub mod chart;
 pub mod compose;
 pub mod data;
+pub mod issue;
+pub mod mail;
 pub mod printed;
 pub mod visit_figures;
 
+#[cfg(feature = "pdf")]
+pub mod attached;
 #[cfg(feature = "pdf")]
 pub mod glyphs;
 #[cfg(feature = "pdf")]

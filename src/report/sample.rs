@@ -435,7 +435,7 @@ fn document() -> Document {
         footer: Footer {
             date: s("2026-06-18"),
             system: s("Flake ice machine 1"),
-            issue: s("B"),
+            issue: s("issue B"),
             fingerprint: s("7c1e 40aa 93d2"),
         },
     }

@@ -4,16 +4,18 @@
 //! the data of the notes as an attachment. The same manuscript gives the same bytes.
 
 use std::fmt;
+use std::sync::Arc;
+use std::time::Duration;
 
 use serde::Serialize;
-use typst::diag::SourceDiagnostic;
+use typst::diag::{SourceDiagnostic, SourceResult, Warned};
 use typst::foundations::Smart;
 use typst::{World, WorldExt};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 use crate::report::data::ReportData;
-use crate::report::world::{Logo, ReportWorld};
+use crate::report::world::{Logo, OwnTemplates, ReportWorld};
 
 /// All that one report is typeset from.
 #[derive(Debug, Clone, Copy)]
@@ -24,6 +26,8 @@ pub struct Manuscript<'a> {
     pub photographs: &'a [Vec<u8>],
     /// The contractor's logo.
     pub logo: Option<&'a Logo>,
+    /// Parts of the template of the contractor's own.
+    pub own: Option<&'a Arc<OwnTemplates>>,
     /// Typst source that defines `formulas`, a dictionary of equations by id, from static tables only.
     pub formulas: &'a str,
     /// The notes' data as JSON, private parts left out.
@@ -101,8 +105,9 @@ pub fn typeset(manuscript: &Manuscript) -> Result<Typeset, TypesetFailure> {
         manuscript.formulas,
         manuscript.photographs,
         manuscript.logo,
+        manuscript.own.cloned(),
     );
-    let compiled = typst::compile::<PagedDocument>(&world);
+    let (world, compiled) = compiled(world, manuscript.own.is_some())?;
     let failure = |faults: &[SourceDiagnostic]| TypesetFailure {
         faults: faults.iter().map(|fault| told(&world, fault)).collect(),
     };
@@ -113,6 +118,31 @@ pub fn typeset(manuscript: &Manuscript) -> Result<Typeset, TypesetFailure> {
     Ok(Typeset {
         pdf,
         warnings: warnings.map(|warning| told(&world, warning)).collect(),
+    })
+}
+
+/// Longest time that a contractor's own templates may take.
+const OWN_LIMIT: Duration = Duration::from_secs(60);
+
+type Compiled = Warned<SourceResult<PagedDocument>>;
+
+/// Sets the pages; within a time limit where templates of others take part.
+fn compiled(world: ReportWorld, limited: bool) -> Result<(ReportWorld, Compiled), TypesetFailure> {
+    if !limited {
+        let compiled = typst::compile(&world);
+        return Ok((world, compiled));
+    }
+    let (done, waiting) = std::sync::mpsc::channel();
+    std::thread::spawn(move || {
+        let compiled = typst::compile(&world);
+        // Nobody waits any more after the limit.
+        let _ = done.send((world, compiled));
+    });
+    waiting.recv_timeout(OWN_LIMIT).map_err(|_| {
+        TypesetFailure::from(format!(
+            "the book's own templates took longer than {} s",
+            OWN_LIMIT.as_secs()
+        ))
     })
 }
 
@@ -182,6 +212,7 @@ pub fn try_logo(logo: &Logo) -> Result<(), TypesetFailure> {
         data: &ReportData::default(),
         photographs: &[],
         logo: Some(logo),
+        own: None,
         formulas: "#let formulas = (:)",
         attachment: "{}",
         ident: "logo",
@@ -250,6 +281,7 @@ mod tests {
             data,
             photographs,
             logo: None,
+            own: None,
             formulas: FORMULAS,
             attachment: r#"{"version": 1}"#,
             ident: "brackwater/flake-ice-1/2026-06-18",
@@ -292,6 +324,7 @@ mod tests {
             "{}".into(),
             FORMULAS,
             photographs,
+            None,
             None,
         );
         let document = typst::compile::<PagedDocument>(&world).output.unwrap();
@@ -385,6 +418,33 @@ mod tests {
     fn standing_cautions_are_printed_even_if_nothing_was_checked() {
         let text = words(&ReportData::default(), &[]).join("");
         assert!(text.contains("never with oxygen") && text.contains("the code holds"));
+    }
+
+    #[test]
+    fn a_part_of_ones_own_stands_for_ours_and_its_faults_name_their_place() {
+        let own = |text: &str| {
+            let files = std::collections::BTreeMap::from([
+                (
+                    "signatures-own.typ".to_owned(),
+                    b"#let motto = [Kept cold.]".to_vec(),
+                ),
+                ("schematic.typ".to_owned(), text.as_bytes().to_vec()),
+            ]);
+            OwnTemplates::of(files).map(Arc::new)
+        };
+        let data = sample::small();
+        let set = |own: &Arc<OwnTemplates>| {
+            typeset(&Manuscript {
+                own: Some(own),
+                ..manuscript(&data, &[])
+            })
+        };
+        let fine = own("#import \"signatures-own.typ\": motto\n#let schematics = motto").unwrap();
+        assert_eq!(set(&fine).unwrap().warnings, []);
+        let wrong = own("#let schematics = [\n#nonsense]").unwrap();
+        let failure = set(&wrong).unwrap_err();
+        assert_eq!(failure.faults[0].place, "schematic.typ:2:2", "{failure}");
+        assert!(own("#let p = plugin(\"x.wasm\")").is_err());
     }
 
     #[test]

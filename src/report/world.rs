@@ -6,7 +6,7 @@
 //! that it has ever seen for the life of the process.
 
 use std::collections::BTreeMap;
-use std::sync::LazyLock;
+use std::sync::{Arc, LazyLock};
 
 use typst::diag::{FileError, FileResult};
 use typst::foundations::{Bytes, Datetime, Duration};
@@ -97,12 +97,58 @@ impl Logo {
     }
 }
 
+/// Parts of the template that a contractor has made: they stand for ours of the same name, and may
+/// load what else lies in their folder.
+#[derive(Debug)]
+pub struct OwnTemplates {
+    sources: BTreeMap<String, Source>,
+    files: BTreeMap<String, Bytes>,
+    fonts: Vec<Font>,
+    book: LazyHash<FontBook>,
+}
+
+impl OwnTemplates {
+    /// Takes files by their path in the folder. Errors: a part that is no text, or that names a plugin.
+    pub fn of(files: BTreeMap<String, Vec<u8>>) -> Result<Self, String> {
+        let mut own = (BTreeMap::new(), BTreeMap::new(), fonts().to_vec());
+        for (path, bytes) in files {
+            let ending = path.rsplit_once('.').map_or("", |(_, ending)| ending);
+            match ending.to_lowercase().as_str() {
+                "typ" => {
+                    let text = String::from_utf8(bytes)
+                        .map_err(|_| format!("{path} is not text in UTF-8"))?;
+                    if text.contains("plugin") {
+                        return Err(format!("{path} names a plugin; templates run no programs"));
+                    }
+                    let place = VirtualPath::new(&path)
+                        .map_err(|_| format!("{path} is no path that a template can name"))?;
+                    let id = RootedPath::new(VirtualRoot::Project, place).intern();
+                    own.0.insert(path, Source::new(id, text));
+                }
+                "ttf" | "otf" => own.2.extend(Font::iter(Bytes::new(bytes))),
+                "wasm" => return Err(format!("{path} is a plugin; templates run no programs")),
+                _ => {
+                    own.1.insert(path, Bytes::new(bytes));
+                }
+            }
+        }
+        let (sources, files, fonts) = own;
+        Ok(Self {
+            book: LazyHash::new(FontBook::from_fonts(&fonts)),
+            sources,
+            files,
+            fonts,
+        })
+    }
+}
+
 /// The world of one report.
 #[derive(Debug)]
 pub struct ReportWorld {
     main: FileId,
     formulas: Source,
     files: BTreeMap<String, Bytes>,
+    own: Option<Arc<OwnTemplates>>,
 }
 
 impl ReportWorld {
@@ -116,6 +162,7 @@ impl ReportWorld {
         formulas: &str,
         photographs: &[Vec<u8>],
         logo: Option<&Logo>,
+        own: Option<Arc<OwnTemplates>>,
     ) -> Self {
         let mut files = BTreeMap::from([
             (REPORT.to_owned(), Bytes::from_string(report)),
@@ -132,6 +179,7 @@ impl ReportWorld {
             main: id(MAIN),
             formulas: Source::new(id(FORMULAS), format!("{GREEK}\n{formulas}")),
             files,
+            own,
         }
     }
 }
@@ -158,7 +206,7 @@ impl World for ReportWorld {
     }
 
     fn book(&self) -> &LazyHash<FontBook> {
-        &BOOK
+        self.own.as_ref().map_or(&BOOK, |own| &own.book)
     }
 
     fn main(&self) -> FileId {
@@ -170,18 +218,23 @@ impl World for ReportWorld {
         if name == FORMULAS {
             return Ok(self.formulas.clone());
         }
-        let source = SOURCES.get(name).cloned();
+        let own = self.own.as_ref().and_then(|own| own.sources.get(name));
+        let source = own.or_else(|| SOURCES.get(name)).cloned();
         source.ok_or_else(|| FileError::NotFound(name.into()))
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {
         let name = name(id)?;
-        let file = self.files.get(name).cloned();
+        let own = || self.own.as_ref().and_then(|own| own.files.get(name));
+        let file = self.files.get(name).or_else(own).cloned();
         file.ok_or_else(|| FileError::NotFound(name.into()))
     }
 
     fn font(&self, index: usize) -> Option<Font> {
-        fonts().get(index).cloned()
+        match &self.own {
+            Some(own) => own.fonts.get(index).cloned(),
+            None => fonts().get(index).cloned(),
+        }
     }
 
     fn today(&self, _: Option<Duration>) -> Option<Datetime> {
@@ -194,7 +247,7 @@ mod tests {
     use super::*;
 
     fn world() -> ReportWorld {
-        ReportWorld::new("{}".into(), "[]".into(), "", &[vec![1]], None)
+        ReportWorld::new("{}".into(), "[]".into(), "", &[vec![1]], None, None)
     }
 
     #[test]

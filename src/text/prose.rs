@@ -112,6 +112,19 @@ impl Inline {
         Self::Text { text: text.into() }
     }
 
+    /// Its words, without their form.
+    pub fn words(&self) -> String {
+        match self {
+            Self::Text { text } | Self::Code { text } => text.clone(),
+            Self::Strong { c }
+            | Self::Emphasis { c }
+            | Self::Struck { c }
+            | Self::Link { c, .. } => c.iter().map(Self::words).collect(),
+            Self::Working { .. } => String::new(),
+            Self::Break => " ".to_owned(),
+        }
+    }
+
     /// Makes important text.
     pub fn strong(text: impl Into<String>) -> Self {
         Self::Strong {

@@ -170,6 +170,11 @@ pub mod contractor {
         "\"#2f5d62\"",
     );
     pub const PAPER: Key<Paper> = Key::word("paper", "Paper of the report.", "\"a4\"");
+    pub const TEMPLATES: Key<String> = Key::text(
+        "templates",
+        "Folder of own parts of the report's template, from the root of the book.",
+        "\"branding/templates\"",
+    );
     const KEYS: &[Entry] = &[
         NAME.entry(),
         ADDRESS.entry(),
@@ -179,6 +184,7 @@ pub mod contractor {
         LOGO.entry(),
         ACCENT.entry(),
         PAPER.entry(),
+        TEMPLATES.entry(),
         PRIVATE.entry(),
     ];
     pub static TABLE: Table = Table {
