@@ -3,7 +3,7 @@
 use crate::command::console::{Console, Exit};
 use crate::command::convert_leak::Asked;
 use crate::command::loaded::{LoadFault, Loaded, Target, load};
-use crate::command::{check, convert, explain, refrigerant};
+use crate::command::{check, compare, convert, explain, points, refrigerant};
 use clap::{Parser, Subcommand, ValueEnum};
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
@@ -50,6 +50,39 @@ enum Command {
         /// Folder to write to, instead of reports/ in the book
         #[arg(long)]
         into: Option<PathBuf>,
+        /// For people or for machines
+        #[arg(long, value_enum, default_value = "people")]
+        format: Format,
+    },
+    /// Compares a visit with an earlier one: what came back, what holds, what changed
+    ///
+    /// Examples: rimebook compare jobs-example/brackwater/flake-ice-1; rimebook compare
+    /// brackwater/flake-ice-1/2026-06-17 --with 2025-02-18. Each point is compared with its own last
+    /// look, charge, tests and readings with the visit before, or with the one that is named. Findings
+    /// without an id are matched by their wording, as a proposal.
+    Compare {
+        /// Visit, or the system, site or book whose last visits are compared
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// Visit of the same system to compare with, by the name of its folder
+        #[arg(long)]
+        with: Option<String>,
+        /// Show the differences of the notes themselves, word by word, without what is private
+        #[arg(long)]
+        notes: bool,
+        /// For people or for machines
+        #[arg(long, value_enum, default_value = "people")]
+        format: Format,
+    },
+    /// Lists the registered points with their history, those that need a lasting cure first
+    ///
+    /// Every point has its whole life on one line of time, how often it leaked, how long each repair
+    /// held, and when and with what it was last looked at. Over several systems: which kinds of point
+    /// leak most per point-year.
+    Points {
+        /// Book, site, system, or a visit as whose end the points are shown
+        #[arg(default_value = ".")]
+        path: PathBuf,
         /// For people or for machines
         #[arg(long, value_enum, default_value = "people")]
         format: Format,
@@ -174,6 +207,22 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
                 json: format == Format::Json,
             };
             crate::command::report::report(loaded, target, &options, &console)
+        }),
+        Command::Compare {
+            path,
+            with,
+            notes,
+            format,
+        } => with_book(&path, &console, |loaded, target| {
+            let options = compare::Options {
+                with: with.as_deref(),
+                notes,
+                json: format == Format::Json,
+            };
+            compare::compare(loaded, target, &options, &console)
+        }),
+        Command::Points { path, format } => with_book(&path, &console, |loaded, target| {
+            points::points(loaded, target, format == Format::Json, &console)
         }),
         Command::Convert {
             quantity,

@@ -208,6 +208,18 @@ impl Loaded {
             .collect()
     }
 
+    /// The systems of a part of the book, each with the number of its last visit there.
+    pub fn last_visits_of(&self, target: &Target) -> Vec<(&Site, &System, usize)> {
+        let mut last: Vec<(&Site, &System, usize)> = Vec::new();
+        for visit in self.visits_of(target) {
+            match last.last_mut() {
+                Some(known) if known.1.path == visit.1.path => *known = visit,
+                _ => last.push(visit),
+            }
+        }
+        last
+    }
+
     /// Errors in files that the report of a visit reads, and in logs of those visits.
     pub fn errors_against(&self, site: &Site, system: &System, number: usize) -> Diagnostics {
         let files = read_by(&self.book, site, system, number);

@@ -2,11 +2,13 @@
 
 mod arguments;
 mod check;
+mod compare;
 mod console;
 mod convert;
 mod convert_leak;
 mod explain;
 mod loaded;
+mod points;
 mod refrigerant;
 mod refrigerant_sheet;
 #[cfg(feature = "pdf")]
