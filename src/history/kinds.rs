@@ -162,7 +162,7 @@ mod tests {
     #[test]
     fn years_without_the_part_are_not_counted() {
         use jiff::civil::date;
-        let span = crate::text::Span::file_start(crate::text::FileId::default());
+        let span = crate::text::Span::file_start(crate::text::FileId(0));
         let noted = |day| vec![Noted::new(day, span)];
         let years = years_there(
             date(2023, 1, 1),

@@ -201,16 +201,18 @@ fn of_visit(system: &System, number: usize, visit: &Visit, point: &Identifier) -
             });
         }
     }
-    let coarse = coarse_looks(system, visit, point);
-    if let Some(method) = searched(system, visit, point) {
-        with.extend(method);
+    if let Some(methods) = searched(system, visit, point) {
+        with.extend(methods);
         seen = worse(seen, Some(Seen::Nothing));
-    } else if !coarse.is_empty() {
-        seen = seen.or(Some(Seen::SectionHeld));
-    } else if not_reached(visit, point) {
-        seen = seen.or(Some(Seen::NotReached));
     }
-    with.extend(coarse);
+    if seen.is_none() {
+        with = coarse_looks(system, visit, point);
+        if !with.is_empty() {
+            seen = Some(Seen::SectionHeld);
+        } else if not_reached(visit, point) {
+            seen = Some(Seen::NotReached);
+        }
+    }
     with.sort();
     with.dedup();
     Some(Step {
