@@ -47,6 +47,10 @@ pub fn compare(loaded: &Loaded, target: &Target, options: &Options<'_>, console:
         let then = match options.with {
             None => now.checked_sub(1),
             Some(name) => match named(system, name) {
+                Ok(number) if number == now => {
+                    console.err("error: --with names the visit itself\n  = help: give another visit of the system\n");
+                    return Exit::Usage;
+                }
                 Ok(number) => Some(number),
                 Err(message) => {
                     console.err(&message);
@@ -56,6 +60,8 @@ pub fn compare(loaded: &Loaded, target: &Target, options: &Options<'_>, console:
         };
         compared.push(comparison(loaded, site, system, then, now, options.notes));
     }
+    let gaps = loaded.gaps(target);
+    console.err(gaps.as_deref().unwrap_or_default());
     if options.json {
         let list: Vec<Value> = compared.iter().map(|c| c.json(loaded)).collect();
         let value = json!({ "version": 1, "command": "compare", "comparisons": list });
@@ -68,7 +74,11 @@ pub fn compare(loaded: &Loaded, target: &Target, options: &Options<'_>, console:
             console.out("No visit here yet, so there is nothing to compare.\n");
         }
     }
-    Exit::Fine
+    if gaps.is_some() {
+        Exit::Errors
+    } else {
+        Exit::Fine
+    }
 }
 
 /// The visit of a name or a path that ends with it.

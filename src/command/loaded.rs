@@ -208,6 +208,16 @@ impl Loaded {
             .collect()
     }
 
+    /// What to say, and to return, where errors of the notes leave gaps in what a command shows.
+    pub fn gaps(&self, target: &Target) -> Option<String> {
+        let errors = self.diagnostics_of(target).errors();
+        (errors > 0).then(|| {
+            format!(
+                "error: the notes have errors ({errors}); what could not be read is missing here\n  = help: `rimebook check` tells them all\n"
+            )
+        })
+    }
+
     /// The systems of a part of the book, each with the number of its last visit there.
     pub fn last_visits_of(&self, target: &Target) -> Vec<(&Site, &System, usize)> {
         let mut last: Vec<(&Site, &System, usize)> = Vec::new();

@@ -3,7 +3,8 @@
 use crate::command::console::{Console, Exit};
 use crate::command::loaded::{Loaded, Target};
 use crate::history::{KindRate, LEGEND, PointHistory, Seen, kinds, time_line};
-use crate::job::System;
+use crate::job::{Site, System};
+use crate::report::compose::history;
 use crate::text::Sources;
 use crate::vocabulary::Identifier;
 use serde_json::{Value, json};
@@ -14,12 +15,22 @@ const WIDTH: usize = 96;
 
 /// Prints the points of a part of the book.
 pub fn points(loaded: &Loaded, target: &Target, as_json: bool, console: &Console) -> Exit {
+    let exit = match loaded.gaps(target) {
+        None => Exit::Fine,
+        Some(message) => {
+            console.err(&message);
+            Exit::Errors
+        }
+    };
     let systems = loaded.last_visits_of(target);
-    let lives: Vec<(&System, usize, Vec<PointHistory>)> = systems
+    let lives: Vec<(&Site, &System, usize, Vec<PointHistory>)> = systems
         .iter()
-        .map(|(_, system, last)| (*system, *last, in_order(system, *last)))
+        .map(|(site, system, last)| (*site, *system, *last, in_order(system, *last)))
         .collect();
-    let among: Vec<&str> = lives.iter().map(|(s, ..)| s.path.as_str()).collect();
+    let among: Vec<&str> = lives
+        .iter()
+        .map(|(_, system, ..)| system.path.as_str())
+        .collect();
     let rates = if lives.len() > 1 {
         kinds(&loaded.book, |system| among.contains(&system.path.as_str()))
     } else {
@@ -28,10 +39,11 @@ pub fn points(loaded: &Loaded, target: &Target, as_json: bool, console: &Console
     if as_json {
         let systems: Vec<Value> = lives
             .iter()
-            .map(|(system, last, lives)| {
+            .map(|(site, system, last, lives)| {
                 json!({
                     "system": system.path,
                     "as-at": system.visits[*last].path,
+                    "history": history(site, system, *last),
                     "points": lives.iter().map(|life| life_json(system, life, &loaded.sources)).collect::<Vec<_>>(),
                 })
             })
@@ -41,20 +53,20 @@ pub fn points(loaded: &Loaded, target: &Target, as_json: bool, console: &Console
             "version": 1, "command": "points", "systems": systems, "kinds": kinds,
         });
         console.out(&format!("{value:#}\n"));
-        return Exit::Fine;
+        return exit;
     }
-    for (system, last, lives) in &lives {
+    for (_, system, last, lives) in &lives {
         console.out(&page(system, *last, lives));
     }
     if lives.is_empty() {
         console.out("No visit here yet, so nothing is known of its points.\n");
-        return Exit::Fine;
+        return exit;
     }
     if !rates.is_empty() {
         console.out(&kinds_table(&rates));
     }
     console.out(&legend());
-    Exit::Fine
+    exit
 }
 
 /// The lives of a system's points, those that need a lasting cure first, then those that leaked.

@@ -41,6 +41,7 @@ pub fn proposals(system: &System, number: usize) -> Vec<Proposal> {
     for earlier in &system.visits[..number] {
         for finding in &earlier.findings {
             let tied = finding.note.point.as_ref();
+            let tied = tied.filter(|id| system.points.get(&id.value).is_some());
             known.extend(tied.map(|id| (finding.note.title.clone(), &id.value)));
         }
     }

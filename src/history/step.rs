@@ -95,7 +95,10 @@ pub fn steps(system: &System, point: &Identifier, last: usize) -> Vec<Step> {
         let before = told.iter().rposition(|step| step.day <= entry.day);
         told.insert(before.map_or(0, |index| index + 1), entry);
     }
-    let end = system.visits.get(last).map(Visit::last_day);
+    let end = system
+        .visits
+        .get(last)
+        .map(|visit| visit.last_day().max(visit.name.date));
     told.retain(|step| end.is_none_or(|end| step.day <= end));
     told
 }
