@@ -5,6 +5,7 @@ use crate::quantity::{Flavour, Measured, Quantity, Temperature, print, print_si}
 use crate::text::Noted;
 use crate::vocabulary::Identifier;
 use crate::vocabulary::refrigerant_file::MovementKind;
+use crate::working::Figure;
 use crate::working::account::account;
 use crate::working::pressure_test::hold;
 use crate::working::vacuum_test::rise;
@@ -152,15 +153,17 @@ fn tested<'v>(site: &Site, system: &System, visit: &'v Visit) -> Vec<Tested<'v>>
         })
     });
     let vacuum = visit.vacuum_tests.iter().filter_map(|test| {
-        let rise = rise(test, system.circuits.get(test.circuit)?).rise;
+        let rise = rise(test, system.circuits.get(test.circuit)?);
+        let print = |figure: &Figure| figure.value.print(site.units);
         Some(Tested {
             kind: "Vacuum test",
             circuit: test.circuit,
             section: test.section(),
-            shown: rise.map_or_else(
-                || "rise not sized".to_owned(),
-                |rise| format!("mean rise {}", rise.value.print(site.units)),
-            ),
+            shown: match (&rise.upper, &rise.rise) {
+                (Some(upper), _) => format!("nothing larger than {}", print(upper)),
+                (None, Some(rise)) => format!("mean rise {}", print(rise)),
+                (None, None) => "rise not sized".to_owned(),
+            },
         })
     });
     pressure.chain(vacuum).collect()
