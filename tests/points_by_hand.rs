@@ -1,6 +1,9 @@
 //! How each point of the demo book stands at each visit, beside a table made by hand from the notes,
 //! without this program. The book is invented and the table with it.
 
+use rimebook::report::compose::{Scene, compose};
+use rimebook::report::data::{Block, Inline};
+use rimebook::report::visit_figures::VisitFigures;
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::process::Command;
@@ -214,12 +217,15 @@ fn the_demo_books_points_stand_as_the_table_made_by_hand_says() {
     for (visit, stories, not_looked_at) in BY_HAND {
         let found = found(visit);
         for (point, state) in &found {
-            let story = stories.iter().find(|(known, _)| known == point);
-            let expected = match story {
-                Some((_, story)) => *story,
-                None if not_looked_at.contains(&point.as_str()) => "not looked at",
-                None => "nothing shown",
-            };
+            let expected = stories
+                .iter()
+                .find(|(known, _)| known == point)
+                .map(|(_, story)| *story)
+                .unwrap_or(if not_looked_at.contains(&point.as_str()) {
+                    "not looked at"
+                } else {
+                    "nothing shown"
+                });
             if state != expected {
                 wrong += &format!("{visit} {point}: by hand `{expected}`, found `{state}`\n");
             }
@@ -231,4 +237,73 @@ fn the_demo_books_points_stand_as_the_table_made_by_hand_says() {
     let visits = BY_HAND.len();
     assert_eq!(visits, 17, "every visit of the demo book");
     assert!(wrong.is_empty(), "\n{wrong}");
+}
+
+/// What leads the first page of a visit: the points that came back, then why the outcome is so.
+fn lead(visit: &str) -> String {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("jobs-example");
+    let (loaded, target) = rimebook::command::load(&path.join(visit)).unwrap();
+    let (site, system, number) = loaded.visits_of(&target)[0];
+    let scene = Scene {
+        sources: &loaded.sources,
+        book: &loaded.book,
+        site,
+        system,
+        number,
+        visit: &system.visits[number],
+        figures: VisitFigures::of(site, system, number).unwrap(),
+        fingerprint: String::new(),
+    };
+    let data = compose(&scene, &[], false).data;
+    let mut lead = String::new();
+    for block in &data.leaking_again {
+        let Block::Paragraph { c } = block else {
+            continue;
+        };
+        for inline in c {
+            match inline {
+                Inline::Text { text } => lead += text,
+                Inline::Strong { c } => {
+                    lead += &c
+                        .iter()
+                        .map(|inline| match inline {
+                            Inline::Text { text } => text.as_str(),
+                            _ => "",
+                        })
+                        .collect::<String>();
+                }
+                _ => {}
+            }
+        }
+    }
+    (lead + " " + &data.outcome.because.join(" ")).replace('\u{a0}', " ")
+}
+
+#[test]
+fn later_visits_lead_with_what_came_back() {
+    for (visit, words) in [
+        (
+            "brackwater/flake-ice-1/2026-06-17",
+            "Drum A, inlet of the liquid solenoid valve has leaked four times: 11 June 2024, 18 February 2025, 3 February 2026 and 17 June 2026. The last repair held 134 days at most.",
+        ),
+        (
+            "brackwater/flake-ice-1/2026-02-03",
+            "The last repair held 350 days at most; it was last seen to hold on 15 October 2025.",
+        ),
+        (
+            "brackwater/flake-ice-1/2025-02-18",
+            "The last repair, by others, held 252 days at most.",
+        ),
+        (
+            "brackwater/flake-ice-1/2026-07-09",
+            "Drum A, inlet of the liquid solenoid valve has leaked four times; its last repair has held 22 days so far.",
+        ),
+        (
+            "dunmarrow/process-chiller-1/2026-05-19",
+            "Evaporator, suction outlet flange was found still leaking, 84 days after it was first found on 24 February 2026; it had not been repaired.",
+        ),
+    ] {
+        let lead = lead(visit);
+        assert!(lead.contains(words), "{visit}: {lead}");
+    }
 }
