@@ -217,15 +217,12 @@ fn the_demo_books_points_stand_as_the_table_made_by_hand_says() {
     for (visit, stories, not_looked_at) in BY_HAND {
         let found = found(visit);
         for (point, state) in &found {
-            let expected = stories
-                .iter()
-                .find(|(known, _)| known == point)
-                .map(|(_, story)| *story)
-                .unwrap_or(if not_looked_at.contains(&point.as_str()) {
-                    "not looked at"
-                } else {
-                    "nothing shown"
-                });
+            let story = stories.iter().find(|(known, _)| known == point);
+            let expected = match story {
+                Some((_, story)) => *story,
+                None if not_looked_at.contains(&point.as_str()) => "not looked at",
+                None => "nothing shown",
+            };
             if state != expected {
                 wrong += &format!("{visit} {point}: by hand `{expected}`, found `{state}`\n");
             }
