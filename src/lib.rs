@@ -2,6 +2,7 @@
 
 pub mod caution;
 pub mod command;
+pub mod history;
 pub mod job;
 pub mod notes;
 pub mod quantity;

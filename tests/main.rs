@@ -16,6 +16,7 @@ mod help;
 mod ledger;
 mod look_up;
 mod mistakes;
+mod points_by_hand;
 mod properties;
 mod published_leak_sizes;
 mod published_refrigerants;

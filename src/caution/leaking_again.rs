@@ -1,20 +1,18 @@
 //! A leak at a place that was repaired before.
 
 use crate::caution::{Caution, Edit, Scene};
+use crate::history::{PointHistory, State};
 use crate::job::Finding;
 use crate::notes::{Look, Proof};
-use crate::text::{Diagnostic, Span};
-use crate::vocabulary::Identifier;
+use crate::text::Diagnostic;
 use crate::vocabulary::finding_field::{FindingKind, FindingState};
-use crate::vocabulary::system_file::EarlierHappening;
-use jiff::civil::Date;
 
 const FINDINGS: &str = "larchwick/cheese-store/2026-09-16/findings.md";
 
 pub(super) static CAUTION: Caution = Caution {
     name: "leaking-again",
     summary: "a place leaks that was repaired before",
-    finds: "A leak shown in this visit at a point whose last finding, or entry of earlier history, is a repair. A part that was replaced since then starts anew; a verification that found nothing says nothing.",
+    finds: "A leak shown in this visit at a point whose last leak, found at a visit or told by earlier history, was repaired. A part that was replaced since then starts anew; a verification that found nothing says nothing.",
     matters: "The same repair has not held; what made the place leak is still there.",
     put_right: "Look for the cause (movement, heat, a wrong fitting, a damaged seat) and repair that too, or replace the joint by one of another kind.",
     source: "Regulation (EC) 1516/2007 Article 3 (attention to repeating issues) and Article 8 (cause identified as far as possible)",
@@ -55,35 +53,44 @@ pub(super) static CAUTION: Caution = Caution {
 };
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
+    let number = scene.earlier_visits().count();
     let mut told = Vec::new();
     for finding in scene.visit.findings.iter().filter(|finding| leaks(finding)) {
         let Some(point) = finding.note.point.as_ref() else {
             continue;
         };
-        let Some((day, span)) = repaired_before(scene, &point.value) else {
-            continue;
-        };
-        let today = scene.visit.name.date;
-        let note = scene.system.points.get(&point.value);
-        let replaced = note.is_some_and(|note| {
-            let mut days = note.replaced.iter();
-            days.any(|replaced| day <= replaced.value && replaced.value < today)
-        });
-        if replaced || told.contains(&&point.value) {
+        if told.contains(&&point.value) {
             continue;
         }
         told.push(&point.value);
+        let life = PointHistory::of(scene.system, &point.value, number);
+        let State::LeakingAgain { days, times, .. } = life.state else {
+            continue;
+        };
+        let today = scene.visit.name.date;
+        let repair = life
+            .spells
+            .iter()
+            .rev()
+            .filter(|spell| spell.held == Some(days))
+            .find_map(|spell| spell.repair.as_ref());
+        let mut diagnostic = Diagnostic::caution(
+            CAUTION.name,
+            point.span,
+            format!("`{}` leaks again after a repair", finding.note.title),
+        )
+        .here(format!("leaking on {today}: {times} times by now"));
+        if let Some((repair, span)) = repair.and_then(|repair| Some((repair, repair.span?))) {
+            diagnostic = diagnostic.also(
+                span,
+                format!("repaired on {}, {days} days before", repair.day),
+            );
+        }
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                point.span,
-                format!("`{}` leaks again after a repair", finding.note.title),
-            )
-            .here(format!("leaking on {today}"))
-            .also(span, format!("repaired on or before {day}"))
-            .why(CAUTION.matters)
-            .cure("look for what makes it leak and repair that too, or replace the joint by another kind")
-            .cure("if the part was replaced since, add the day to `replaced` of the point"),
+            diagnostic
+                .why(CAUTION.matters)
+                .cure("look for what makes it leak and repair that too, or replace the joint by another kind")
+                .cure("if the part was replaced since, add the day to `replaced` of the point"),
         );
     }
 }
@@ -108,41 +115,4 @@ fn leaks(finding: &Finding) -> bool {
             Proof::Named(_) => false,
         });
     leak && !verified && (shown || failed)
-}
-
-/// The day and place of the repair that the point's last look before this visit speaks of.
-fn repaired_before(scene: &Scene<'_>, point: &Identifier) -> Option<(Date, Span)> {
-    let at_point = |finding: &&Finding| {
-        finding
-            .note
-            .point
-            .as_ref()
-            .is_some_and(|id| id.value == *point)
-    };
-    for visit in scene.earlier_visits().rev() {
-        let Some(finding) = visit.findings.iter().rfind(at_point) else {
-            continue;
-        };
-        let note = &finding.note;
-        let state = note.state?;
-        let repaired = matches!(
-            state.value,
-            FindingState::RepairedProved
-                | FindingState::RepairedNotProved
-                | FindingState::Temporary
-        );
-        let span = note.repairs.last().map_or(state.span, |repair| repair.span);
-        return repaired.then_some((visit.last_day(), span));
-    }
-    let before = scene.visit.name.date;
-    let earlier = scene.system.earlier.iter().rfind(|entry| {
-        let this = entry
-            .note
-            .point
-            .as_ref()
-            .is_some_and(|id| id.value == *point);
-        this && entry.at.value.date() < before
-    })?;
-    let what = earlier.note.what?;
-    (what.value == EarlierHappening::Repaired).then_some((earlier.at.value.date(), what.span))
 }

@@ -3,9 +3,8 @@
 use crate::command::console::{Console, Exit};
 use crate::command::convert_leak::Asked;
 use crate::command::loaded::{LoadFault, Loaded, Target, load};
-use crate::command::{check, convert, explain, refrigerant};
+use crate::command::{check, compare, convert, explain, points, refrigerant};
 use clap::{Parser, Subcommand, ValueEnum};
-use jiff::civil::Date;
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 
@@ -58,22 +57,7 @@ enum Command {
         issue: bool,
         /// Day of the issue, instead of today
         #[arg(long, value_name = "DATE", requires = "issue")]
-        on: Option<Date>,
-        /// For people or for machines
-        #[arg(long, value_enum, default_value = "people")]
-        format: Format,
-    },
-    /// Tells which notes an old report was made from, and whether they have changed since
-    ///
-    /// Every report carries the digests of the notes, logs and photographs that it read. Run inside
-    /// the book, or give its path, to compare.
-    #[cfg(feature = "pdf")]
-    MadeFrom {
-        /// The PDF
-        pdf: PathBuf,
-        /// The book to compare with
-        #[arg(default_value = ".")]
-        path: PathBuf,
+        on: Option<jiff::civil::Date>,
         /// For people or for machines
         #[arg(long, value_enum, default_value = "people")]
         format: Format,
@@ -91,6 +75,54 @@ enum Command {
         /// Folder to write to, instead of reports/ in the book
         #[arg(long)]
         into: Option<PathBuf>,
+    },
+    /// Tells which notes an old report was made from, and whether they have changed since
+    ///
+    /// Every report carries the digests of the notes, logs and photographs that it read. Run inside
+    /// the book, or give its path, to compare.
+    #[cfg(feature = "pdf")]
+    MadeFrom {
+        /// The PDF
+        pdf: PathBuf,
+        /// The book to compare with
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// For people or for machines
+        #[arg(long, value_enum, default_value = "people")]
+        format: Format,
+    },
+    /// Compares a visit with an earlier one: what came back, what holds, what changed
+    ///
+    /// Examples: rimebook compare jobs-example/brackwater/flake-ice-1; rimebook compare
+    /// brackwater/flake-ice-1/2026-06-17 --with 2025-02-18. Each point is compared with its own last
+    /// look, charge, tests and readings with the visit before, or with the one that is named. Findings
+    /// without an id are matched by their wording, as a proposal.
+    Compare {
+        /// Visit, or the system, site or book whose last visits are compared
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// Visit of the same system to compare with, by the name of its folder
+        #[arg(long)]
+        with: Option<String>,
+        /// Show the differences of the notes themselves, word by word, without what is private
+        #[arg(long)]
+        notes: bool,
+        /// For people or for machines
+        #[arg(long, value_enum, default_value = "people")]
+        format: Format,
+    },
+    /// Lists the registered points with their history, those that need a lasting cure first
+    ///
+    /// Every point has its whole life on one line of time, how often it leaked, how long each repair
+    /// held, and when and with what it was last looked at. Over several systems: which kinds of point
+    /// leak most per point-year.
+    Points {
+        /// Book, site, system, or a visit as whose end the points are shown
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// For people or for machines
+        #[arg(long, value_enum, default_value = "people")]
+        format: Format,
     },
     /// Converts a quantity to another unit, or to all of its kind
     ///
@@ -211,7 +243,7 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
             let options = crate::command::report::Options {
                 draft,
                 into: into.as_deref(),
-                issue: issue.then(|| on.unwrap_or_else(today)),
+                issue: issue.then(|| on.unwrap_or_else(|| jiff::Zoned::now().date())),
                 json: format == Format::Json,
             };
             crate::command::report::report(loaded, target, &options, &console)
@@ -223,6 +255,22 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
         #[cfg(feature = "pdf")]
         Command::Mail { path, into } => with_book(&path, &console, |loaded, target| {
             crate::command::mail::mail(loaded, target, into.as_deref(), &console)
+        }),
+        Command::Compare {
+            path,
+            with,
+            notes,
+            format,
+        } => with_book(&path, &console, |loaded, target| {
+            let options = compare::Options {
+                with: with.as_deref(),
+                notes,
+                json: format == Format::Json,
+            };
+            compare::compare(loaded, target, &options, &console)
+        }),
+        Command::Points { path, format } => with_book(&path, &console, |loaded, target| {
+            points::points(loaded, target, format == Format::Json, &console)
         }),
         Command::Convert {
             quantity,
@@ -265,12 +313,6 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
         }
     };
     exit as u8
-}
-
-/// Today on this machine's clock.
-#[cfg(feature = "pdf")]
-fn today() -> Date {
-    jiff::Zoned::now().date()
 }
 
 fn with_book(

@@ -208,6 +208,28 @@ impl Loaded {
             .collect()
     }
 
+    /// What to say, and to return, where errors of the notes leave gaps in what a command shows.
+    pub fn gaps(&self, target: &Target) -> Option<String> {
+        let errors = self.diagnostics_of(target).errors();
+        (errors > 0).then(|| {
+            format!(
+                "error: the notes have errors ({errors}); what could not be read is missing here\n  = help: `rimebook check` tells them all\n"
+            )
+        })
+    }
+
+    /// The systems of a part of the book, each with the number of its last visit there.
+    pub fn last_visits_of(&self, target: &Target) -> Vec<(&Site, &System, usize)> {
+        let mut last: Vec<(&Site, &System, usize)> = Vec::new();
+        for visit in self.visits_of(target) {
+            match last.last_mut() {
+                Some(known) if known.1.path == visit.1.path => *known = visit,
+                _ => last.push(visit),
+            }
+        }
+        last
+    }
+
     /// Errors in files that the report of a visit reads, and in logs of those visits.
     pub fn errors_against(&self, site: &Site, system: &System, number: usize) -> Diagnostics {
         let files = read_by(&self.book, site, system, number);

@@ -2,6 +2,7 @@
 
 mod arguments;
 mod check;
+mod compare;
 mod console;
 mod convert;
 mod convert_leak;
@@ -11,6 +12,7 @@ mod loaded;
 mod made_from;
 #[cfg(feature = "pdf")]
 mod mail;
+mod points;
 #[cfg(feature = "pdf")]
 mod printed_report;
 mod refrigerant;

@@ -1,12 +1,13 @@
 //! The refrigerant account by circuit and by cylinder, and the history of points and charges.
 
 use crate::quantity::{Flavour, UnitSystem, print_as};
+use crate::report::compose::points;
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Block, Column, ColumnKind, Entry, Part, Row, Table};
 use crate::report::printed::{self, capital};
+use crate::vocabulary::Word;
 use crate::vocabulary::book_file::GasOrigin;
 use crate::vocabulary::refrigerant_file::MovementKind;
-use crate::vocabulary::{Identifier, Word};
 use crate::working::account::Entry as Line;
 
 fn columns(heads: &[(&str, ColumnKind)]) -> Vec<Column> {
@@ -180,22 +181,7 @@ fn cylinders(scene: &Scene<'_>) -> Option<Table> {
 /// Points over time, and every movement known of before this visit.
 pub fn history(scene: &Scene<'_>) -> Part {
     let mut part = Part::default();
-    let mut rows = Vec::new();
-    for (id, _) in scene.system.points.iter() {
-        rows.extend(point_row(scene, id));
-    }
-    if !rows.is_empty() {
-        part.tables.push(Table {
-            title: "Points that have leaked".to_owned(),
-            columns: columns(&[
-                ("Point", ColumnKind::Text),
-                ("Leaked", ColumnKind::Text),
-                ("Today", ColumnKind::Text),
-            ]),
-            rows,
-            note: "A replaced part begins its count anew.".to_owned(),
-        });
-    }
+    part.tables.extend(points::history(scene));
     let mut rows = Vec::new();
     for circuit in &scene.figures.circuits {
         for addition in circuit
@@ -245,38 +231,4 @@ pub fn history(scene: &Scene<'_>) -> Part {
         });
     }
     part
-}
-
-fn point_row(scene: &Scene<'_>, id: &Identifier) -> Option<Row> {
-    let earlier = scene.earlier_leaks(id);
-    if earlier.is_empty() {
-        return None;
-    }
-    let today = scene
-        .findings()
-        .find(|(_, finding, _)| finding.note.point.as_ref().is_some_and(|p| p.value == *id))
-        .map(|(_, finding, standing)| scene.state(finding, standing).1)
-        .or_else(|| {
-            scene
-                .holding()
-                .into_iter()
-                .find(|(point, _)| *point == id)
-                .map(|(_, days)| format!("holding, {days}\u{a0}days"))
-        })
-        .unwrap_or_else(|| "not looked at".to_owned());
-    let leaked: Vec<String> = earlier
-        .iter()
-        .map(|leak| {
-            let day = printed::day(leak.date);
-            match leak.repaired {
-                Some(_) if leak.by_others => format!("{day} (repaired by {})", leak.by),
-                Some(_) => format!("{day} (repaired)"),
-                None => format!("{day} (left open)"),
-            }
-        })
-        .collect();
-    Some(Row {
-        cells: vec![scene.system.point_name(id), leaked.join(", "), today],
-        total: false,
-    })
 }

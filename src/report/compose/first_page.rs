@@ -1,10 +1,12 @@
 //! The first page, for the customer: outcome, what leaks again, what is open, what waiting costs.
 
+use crate::history::{Spell, State};
 use crate::report::compose::points::not_reached;
 use crate::report::compose::scene::Scene;
-use crate::report::data::{Block, Caution, OpenItem, Outcome};
+use crate::report::data::{Block, Caution, Inline, OpenItem, Outcome};
 use crate::report::printed::{self, counted, sentence};
 use crate::text::Diagnostic;
+use crate::vocabulary::Identifier;
 use crate::vocabulary::finding_field::FindingState;
 use crate::vocabulary::visit_file::LeftAs;
 use crate::working::outcome::{OutcomeKind, Standing};
@@ -49,7 +51,7 @@ pub fn outcome(scene: &Scene<'_>) -> Outcome {
             "Searched; nothing was found where the search reached.".to_owned()
         }
         OutcomeKind::RepairVerified => {
-            let points = scene.holding().len();
+            let points = scene.figures.outcome.verified.len();
             if points == 1 {
                 "The earlier repair was checked again; nothing was shown there.".to_owned()
             } else {
@@ -97,7 +99,7 @@ fn retrofit(scene: &Scene<'_>) -> String {
 }
 
 fn because(scene: &Scene<'_>) -> Vec<String> {
-    let mut because = Vec::new();
+    let mut because = past_of_holding(scene);
     for (_, finding, standing) in scene.leaks().take(3) {
         let place = scene.place(finding);
         let repairs: Vec<&str> = finding
@@ -158,66 +160,78 @@ pub fn cautions(cautions: &[&Diagnostic]) -> Vec<Caution> {
         .collect()
 }
 
-/// Points that leak again at the same place.
+/// Points that leak again at the same place, or were known and go on leaking.
 pub fn leaking_again(scene: &Scene<'_>) -> Vec<Block> {
-    let mut blocks = Vec::new();
+    let mut points: Vec<&Identifier> = Vec::new();
     for (_, finding, _) in scene.leaks() {
-        let Some(point) = &finding.note.point else {
-            continue;
-        };
-        let earlier = scene.earlier_leaks(&point.value);
-        let Some(first) = earlier.first() else {
-            continue;
-        };
-        let mut days: Vec<String> = earlier.iter().map(|leak| printed::day(leak.date)).collect();
-        days.push(printed::day(scene.visit.name.date));
-        let times = earlier.len() + 1;
-        let months = months_between(first.date, scene.visit.name.date);
-        let held = earlier.iter().rev().find_map(|leak| {
-            let repaired = leak.repaired?;
-            let days = (scene.visit.name.date - repaired).get_days();
-            Some(if leak.by_others {
-                format!(
-                    " It was found {days} days after the last repair, by {}.",
-                    leak.by
-                )
-            } else {
-                format!(" It was found {days} days after the last repair.")
-            })
-        });
-        let again = if held.is_some() {
-            format!(
-                "was found leaking again, for the {} time in {months} months",
-                ordinal(times)
-            )
-        } else {
-            "was found still leaking".to_owned()
-        };
-        blocks.push(Block::Paragraph {
-            c: vec![
-                crate::report::data::Inline::plain(format!("{} ", scene.place(finding))),
-                crate::report::data::Inline::strong(again),
-                crate::report::data::Inline::plain(format!(
-                    ": {}.{}",
-                    printed::and_list(&days),
-                    held.unwrap_or_default()
-                )),
-            ],
-        });
+        let point = finding.note.point.as_ref().map(|point| &point.value);
+        points.extend(point.filter(|point| !points.contains(point)));
     }
-    blocks
+    points
+        .into_iter()
+        .filter_map(|point| came_back(scene, point))
+        .collect()
 }
 
-fn months_between(first: jiff::civil::Date, last: jiff::civil::Date) -> i64 {
-    let months = |date: jiff::civil::Date| i64::from(date.year()) * 12 + i64::from(date.month());
-    (months(last) - months(first)).max(1)
+fn came_back(scene: &Scene<'_>, point: &Identifier) -> Option<Block> {
+    let life = scene.life(point);
+    let spells: Vec<&Spell> = life.of_this_part().collect();
+    let (strong, rest) = match &life.state {
+        State::LeakingAgain { days, times, by } => {
+            let found: Vec<String> = spells.iter().map(|s| printed::day(s.found)).collect();
+            let last = spells.iter().rev().nth(1)?;
+            let seen = last
+                .last_held
+                .map(|day| format!("; it was last seen to hold on {}", printed::day(day)));
+            (
+                format!("has leaked {} times", printed::count(*times)),
+                format!(
+                    ": {}. The last repair{} held {days} days at most{}.",
+                    printed::and_list(&found),
+                    by.as_ref()
+                        .map(|by| format!(", by {by},"))
+                        .unwrap_or_default(),
+                    seen.unwrap_or_default()
+                ),
+            )
+        }
+        State::StillLeaking { days } => {
+            let found = spells.last()?.found;
+            (
+                "was found still leaking".to_owned(),
+                format!(
+                    ", {days} days after it was first found on {}; it had not been repaired.",
+                    printed::day(found)
+                ),
+            )
+        }
+        _ => return None,
+    };
+    Some(Block::Paragraph {
+        c: vec![
+            Inline::plain(format!("{} ", scene.system.point_name(point))),
+            Inline::strong(strong),
+            Inline::plain(rest),
+        ],
+    })
 }
 
-fn ordinal(number: usize) -> String {
-    const WORDS: [&str; 7] = ["", "first", "second", "third", "fourth", "fifth", "sixth"];
-    WORDS
-        .get(number)
-        .map_or_else(|| format!("{number}th"), |word| (*word).to_owned())
+/// Repairs that were checked again at places with a past of several leaks.
+fn past_of_holding(scene: &Scene<'_>) -> Vec<String> {
+    let points = scene.holding();
+    points
+        .into_iter()
+        .filter_map(|(point, days)| {
+            let times = scene.life(point).of_this_part().count();
+            (times > 1).then(|| {
+                format!(
+                    "{} has leaked {} times; its last repair has held {days} days so far.",
+                    scene.system.point_name(point),
+                    printed::count(times)
+                )
+            })
+        })
+        .collect()
 }
 
 /// What is still open, and what the customer decided.

@@ -5,6 +5,7 @@ mod facts;
 mod findings;
 mod first_page;
 mod head;
+mod history;
 mod in_service;
 mod legal;
 mod method;
@@ -16,6 +17,7 @@ mod tests;
 mod vacuum_tests;
 mod workings;
 
+pub use history::{HistoryData, history};
 pub use scene::Scene;
 pub use workings::formulas;
 

@@ -1,8 +1,10 @@
 //! Every point looked at or worked on, and the places that were not reached.
 
+use crate::history::PointHistory;
 use crate::quantity::{Flavour, LeakRate, Quantity};
 use crate::report::compose::scene::Scene;
-use crate::report::data::{PointRow, PointState, Points};
+use crate::report::data::{Column, ColumnKind, PointRow, PointState, Points, Row, Table};
+use crate::report::printed;
 use crate::working::evidence::grade;
 
 /// Every point looked at or worked on.
@@ -70,6 +72,65 @@ pub fn points(scene: &Scene<'_>) -> Points {
     Points {
         size_unit: sized.then(|| unit.to_owned()),
         rows,
+    }
+}
+
+/// Points that have leaked, with their lives; none where no leak is known.
+pub fn history(scene: &Scene<'_>) -> Option<Table> {
+    let mut lives: Vec<PointHistory> = scene
+        .system
+        .points
+        .iter()
+        .map(|(id, _)| scene.life(id))
+        .filter(|life| !life.spells.is_empty())
+        .collect();
+    lives.sort_by_key(|life| usize::MAX - life.of_this_part().count());
+    let rows: Vec<Row> = lives.iter().map(|life| history_row(scene, life)).collect();
+    let column = |head: &str| Column {
+        head: head.to_owned(),
+        kind: ColumnKind::Text,
+    };
+    (!rows.is_empty()).then(|| Table {
+        title: "Points that have leaked".to_owned(),
+        columns: ["Point", "Leaked", "Repairs held", "At this visit"]
+            .map(column)
+            .to_vec(),
+        rows,
+        note: "A repair is counted to have held until the leak was found again, so at most that long. A replaced part begins its count anew.".to_owned(),
+    })
+}
+
+fn history_row(scene: &Scene<'_>, life: &PointHistory) -> Row {
+    let leaked: Vec<String> = life
+        .spells
+        .iter()
+        .map(|spell| {
+            let day = printed::day(spell.found);
+            let repaired = match &spell.repair {
+                None => "not repaired",
+                Some(repair) if repair.by.is_some() => "repaired by others",
+                Some(repair) if repair.span.is_none() => "part replaced",
+                Some(repair) if !repair.lasting => "for the time being",
+                Some(_) => "repaired",
+            };
+            let old = if spell.old_part { ", old part" } else { "" };
+            format!("{day} ({repaired}{old})")
+        })
+        .collect();
+    let held: Vec<String> = life
+        .spells
+        .iter()
+        .filter_map(|spell| spell.held)
+        .map(|days| format!("{days}\u{a0}days"))
+        .collect();
+    Row {
+        cells: vec![
+            scene.system.point_name(&life.point),
+            leaked.join(", "),
+            held.join(", "),
+            life.state.describe(),
+        ],
+        total: false,
     }
 }
 

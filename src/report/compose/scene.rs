@@ -1,5 +1,6 @@
 //! What a report is composed from, and the questions that several of its parts ask.
 
+use crate::history::{PointHistory, State};
 use crate::job::{Book, Finding, Site, System, Visit, covers};
 use crate::refrigerant::Refrigerant;
 use crate::report::data::PointState;
@@ -9,7 +10,6 @@ use crate::text::Sources;
 use crate::vocabulary::finding_field::FindingState;
 use crate::vocabulary::{Identifier, Word};
 use crate::working::outcome::{Standing, is_leak};
-use jiff::civil::Date;
 
 /// One visit with everything around it.
 #[derive(Debug)]
@@ -30,19 +30,6 @@ pub struct Scene<'a> {
     pub figures: VisitFigures,
     /// Short fingerprint of the notes that the report is made from.
     pub fingerprint: String,
-}
-
-/// A leak found at a point at an earlier visit, or told by earlier records.
-#[derive(Clone, Debug)]
-pub struct EarlierLeak {
-    /// When.
-    pub date: Date,
-    /// When it was repaired, if it was.
-    pub repaired: Option<Date>,
-    /// Who repaired it.
-    pub by: String,
-    /// Whether it is from records before this book, or by others.
-    pub by_others: bool,
 }
 
 impl<'a> Scene<'a> {
@@ -112,84 +99,21 @@ impl<'a> Scene<'a> {
         )
     }
 
-    /// Leaks at a point before this visit, the oldest first, not counting those before its last
-    /// replacement.
-    pub fn earlier_leaks(&self, point: &Identifier) -> Vec<EarlierLeak> {
-        let replaced = self
-            .system
-            .points
-            .get(point)
-            .map(|note| {
-                note.replaced
-                    .iter()
-                    .map(|day| day.value)
-                    .collect::<Vec<_>>()
-            })
-            .unwrap_or_default();
-        let from = replaced
-            .into_iter()
-            .filter(|day| *day < self.visit.name.date)
-            .max();
-        let mut leaks: Vec<EarlierLeak> = Vec::new();
-        for earlier in &self.system.earlier {
-            use crate::vocabulary::system_file::EarlierHappening as E;
-            let here = earlier
-                .note
-                .point
-                .as_ref()
-                .is_some_and(|id| id.value == *point);
-            let what = earlier.note.what.map(|what| what.value);
-            if !here || !matches!(what, Some(E::LeakFound | E::Repaired)) {
-                continue;
-            }
-            let date = earlier.at.value.date();
-            leaks.push(EarlierLeak {
-                date,
-                repaired: (what == Some(E::Repaired)).then_some(date),
-                by: earlier
-                    .note
-                    .by
-                    .as_ref()
-                    .map_or_else(|| "others".to_owned(), |by| by.value.clone()),
-                by_others: true,
-            });
-        }
-        for visit in &self.system.visits[..self.number] {
-            for finding in &visit.findings {
-                let here = finding
-                    .note
-                    .point
-                    .as_ref()
-                    .is_some_and(|id| id.value == *point);
-                if here && is_leak(finding) {
-                    leaks.push(EarlierLeak {
-                        date: visit.name.date,
-                        repaired: (!finding.note.repairs.is_empty()).then(|| visit.last_day()),
-                        by: self.contractor_name(),
-                        by_others: false,
-                    });
-                }
-            }
-        }
-        leaks.retain(|leak| from.is_none_or(|from| leak.date > from));
-        leaks.sort_by_key(|leak| leak.date);
-        leaks
+    /// The life of a point up to this visit.
+    pub fn life(&self, point: &Identifier) -> PointHistory {
+        PointHistory::of(self.system, point, self.number)
     }
 
     /// Points repaired before this visit that it looked at again without a sign: days held.
     pub fn holding(&self) -> Vec<(&Identifier, i64)> {
-        self.figures
-            .outcome
-            .verified
-            .iter()
-            .filter_map(|point| {
-                let last = self
-                    .earlier_leaks(point)
-                    .iter()
-                    .filter_map(|leak| leak.repaired)
-                    .max()?;
-                let days = (self.visit.last_day() - last).get_days();
-                Some((point, i64::from(days)))
+        let points = self.system.points.iter();
+        points
+            .filter_map(|(point, _)| match self.life(point).state {
+                State::RepairedHolding {
+                    days,
+                    at_place: true,
+                } => Some((point, days)),
+                _ => None,
             })
             .collect()
     }
