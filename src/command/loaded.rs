@@ -4,6 +4,8 @@ use crate::caution::{self, CylinderHistory, Scene};
 use crate::job::{self, Book, Site, System};
 use crate::notes::{find_root, read_folder, read_notes};
 use crate::text::{Diagnostics, FileId, Severity, Sources};
+use crate::working::account::accounts;
+use crate::working::outcome::outcome_by;
 use std::collections::BTreeSet;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -73,17 +75,26 @@ pub fn load(path: &Path) -> Result<(Loaded, Target), LoadFault> {
         .map(|diagnostic| diagnostic.primary.span.file)
         .collect();
     let cylinders = CylinderHistory::of(&book);
-    for (site, system, number) in visits(&book) {
-        let sound = read_by(&book, site, system, number).is_disjoint(&wrong);
-        let scene = Scene {
-            book: &book,
-            site,
-            system,
-            visit: &system.visits[number],
-            cylinders: &cylinders,
-        };
-        for diagnostic in caution::check(&scene, sound) {
-            diagnostics.push(diagnostic);
+    for (site, system) in systems(&book) {
+        let accounts = accounts(system);
+        for (number, visit) in system.visits.iter().enumerate() {
+            let Some(outcome) = outcome_by(system, &accounts, number) else {
+                continue;
+            };
+            let sound = read_by(&book, site, system, number).is_disjoint(&wrong);
+            let scene = Scene {
+                book: &book,
+                site,
+                system,
+                number,
+                visit,
+                accounts: &accounts,
+                outcome: &outcome,
+                cylinders: &cylinders,
+            };
+            for diagnostic in caution::check(&scene, sound) {
+                diagnostics.push(diagnostic);
+            }
         }
     }
     diagnostics.sort(&sources);
@@ -117,11 +128,16 @@ fn target_of(path: &Path, root: &Path) -> io::Result<Target> {
     })
 }
 
-/// Every visit of a book, with its number in its system.
-pub fn visits(book: &Book) -> Vec<(&Site, &System, usize)> {
+/// Every system of a book with its site.
+pub fn systems(book: &Book) -> impl Iterator<Item = (&Site, &System)> {
     book.sites
         .iter()
         .flat_map(|site| site.systems.iter().map(move |system| (site, system)))
+}
+
+/// Every visit of a book, with its number in its system.
+pub fn visits(book: &Book) -> Vec<(&Site, &System, usize)> {
+    systems(book)
         .flat_map(|(site, system)| {
             (0..system.visits.len()).map(move |number| (site, system, number))
         })

@@ -8,6 +8,7 @@ pub mod leak_rate;
 pub mod leak_size;
 pub mod outcome;
 pub mod pressure_test;
+pub mod repair_proof;
 pub mod room;
 pub mod service_equivalent;
 pub mod vacuum_rule;
@@ -26,6 +27,7 @@ pub static METHODS: &[&Method] = &[
     &account::NET,
     &co2_equivalent::CO2_EQUIVALENT,
     &leak_rate::ANNUALIZING,
+    &leak_rate::LOST_IN_YEAR,
     &leak_rate::PLAIN,
     &leak_rate::ROLLING,
     &leak_size::MASS_OF_THROUGHPUT,
