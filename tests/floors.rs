@@ -24,7 +24,7 @@ const FLOORS: [&str; 12] = [
 /// for `command` and `report`.
 const ROOMS: &[(&str, &[&str])] = &[
     ("toml::", &["notes"]),
-    ("csv::", &["notes"]),
+    ("csv::", &["notes", "command"]),
     ("pulldown_cmark::", &["notes"]),
     ("walkdir::", &["notes", "command", "report"]),
     ("std::fs", &["notes", "command", "report"]),

@@ -6,6 +6,7 @@
     reason = "a test that cannot go on has failed"
 )]
 
+mod account;
 mod cases;
 mod caution;
 mod coolprop_points;

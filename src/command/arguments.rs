@@ -3,7 +3,7 @@
 use crate::command::console::{Console, Exit};
 use crate::command::convert_leak::Asked;
 use crate::command::loaded::{LoadFault, Loaded, Target, load};
-use crate::command::{check, convert, explain, refrigerant};
+use crate::command::{account, check, convert, explain, refrigerant};
 use clap::{Parser, Subcommand, ValueEnum};
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
@@ -34,6 +34,23 @@ enum Command {
         /// For people or for machines
         #[arg(long, value_enum, default_value = "people")]
         format: Format,
+    },
+    /// Accounts for the refrigerant: where every kilogram came from and went
+    ///
+    /// By circuit, by year, movement by movement and by cylinder. What is in the circuit now is worked
+    /// out from its last filling; a loss is what was missing then. Earlier records by others stand apart
+    /// and are in no sum. Of a visit: its system up to and with that visit. As CSV one table, masses
+    /// in kg: rimebook account --format csv --by year.
+    Account {
+        /// Book, site, system or visit
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// Only this table; as CSV the movements if left out
+        #[arg(long, value_enum)]
+        by: Option<AccountTable>,
+        /// For people, for machines, or a table for a spreadsheet
+        #[arg(long, value_enum, default_value = "people")]
+        format: Sheet,
     },
     /// Makes the PDF reports of the visits under a path
     ///
@@ -139,6 +156,30 @@ enum Format {
     Json,
 }
 
+/// How tables are printed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum Sheet {
+    /// For people
+    People,
+    /// JSON with a version number
+    Json,
+    /// Comma-separated values
+    Csv,
+}
+
+/// A table of the account.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum AccountTable {
+    /// Sums of each circuit
+    Circuit,
+    /// Sums of each cylinder over the whole book
+    Cylinder,
+    /// Sums of each calendar year
+    Year,
+    /// Every movement
+    Movement,
+}
+
 /// Runs a command line and gives the exit code.
 pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
     let console = Console::of_process();
@@ -160,6 +201,9 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
             } else {
                 check::people(loaded, target, &console)
             }
+        }),
+        Command::Account { path, by, format } => with_book(&path, &console, |loaded, target| {
+            account::account(loaded, target, by, format, &console)
         }),
         #[cfg(feature = "pdf")]
         Command::Report {

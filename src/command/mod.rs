@@ -1,5 +1,6 @@
 //! The commands: one file each, plain functions from a loaded book to what is printed and the exit code.
 
+mod account;
 mod arguments;
 mod check;
 mod console;
@@ -7,6 +8,7 @@ mod convert;
 mod convert_leak;
 mod explain;
 mod loaded;
+mod plain_table;
 mod refrigerant;
 mod refrigerant_sheet;
 #[cfg(feature = "pdf")]

@@ -1,7 +1,8 @@
 //! Charge account of a circuit: every movement, gross, and net per job.
 
-use crate::job::{Accuracy, Moment, MovedMass, Movement, System, Visit};
+use crate::job::{Accuracy, Moment, MovedMass, Movement, System, Visit, refrigerant_of};
 use crate::quantity::{Flavour, Mass, Measured};
+use crate::refrigerant::Refrigerant;
 use crate::text::{Noted, Span};
 use crate::vocabulary::Identifier;
 use crate::vocabulary::refrigerant_file::{
@@ -56,6 +57,8 @@ pub struct Entry {
     pub spans: Vec<Span>,
     /// The cylinder.
     pub cylinder: Option<Identifier>,
+    /// What moved, where the movement itself says it.
+    pub refrigerant: Option<&'static Refrigerant>,
     /// Number of the visit; none for an earlier record.
     pub visit: Option<usize>,
     /// Charged to the full charge.
@@ -214,6 +217,7 @@ fn earlier(system: &System, circuit: usize) -> Vec<Entry> {
                     .map_or(Basis::Unknown, |_| Basis::Written),
                 spans: vec![mass.span],
                 cylinder: None,
+                refrigerant: None,
                 visit: None,
                 to_full: false,
                 destroyed: false,
@@ -245,6 +249,7 @@ fn entry(movement: &Movement, visit: usize, purpose: Option<Purpose>) -> Entry {
         basis,
         spans,
         cylinder: note.cylinder.as_ref().map(|id| id.value.clone()),
+        refrigerant: refrigerant_of(note.refrigerant.as_ref()),
         visit: Some(visit),
         to_full: note.charged_to.is_some_and(|to| {
             matches!(
@@ -386,7 +391,7 @@ impl Carried {
 }
 
 /// The movements of one job each: a visit's, or one earlier record.
-fn jobs(entries: &[Entry]) -> impl Iterator<Item = &[Entry]> {
+pub(super) fn jobs(entries: &[Entry]) -> impl Iterator<Item = &[Entry]> {
     entries.chunk_by(|one, next| one.visit.is_some() && one.visit == next.visit)
 }
 

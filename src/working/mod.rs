@@ -1,8 +1,10 @@
 //! Figures and how they were worked out: one file per result, every input with its origin.
 
 pub mod account;
+pub mod balance;
 pub mod bubbles;
 pub mod co2_equivalent;
+pub mod cylinder_balance;
 pub mod evidence;
 pub mod leak_rate;
 pub mod leak_size;

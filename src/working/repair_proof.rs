@@ -101,9 +101,7 @@ pub fn written<'a>(visit: &'a Visit, proof: &'a Proof) -> Option<Clearance<'a>> 
 }
 
 /// Every test and search of the visit with its name.
-fn grounds<'a>(
-    visit: &'a Visit,
-) -> impl Iterator<Item = (Option<&'a Identifier>, Clearance<'a>)> + use<'a> {
+fn grounds(visit: &Visit) -> impl Iterator<Item = (Option<&Identifier>, Clearance<'_>)> {
     let of = |ground, at, span| Clearance { ground, at, span };
     let pressure = visit.pressure_tests.iter().map(move |test| {
         let span = test.note.whole.span;
