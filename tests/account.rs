@@ -272,7 +272,7 @@ fn written(root: &Path, jobs: &[Job]) -> [f64; 5] {
         put(
             &format!("s/u/{day}/visit.toml"),
             &format!(
-                "purpose = \"maintenance\"\nattendance = [ {{ by = \"t1\", from = {day}T08:00, to = {day}T17:00 }} ]\n"
+                "purpose = \"service\"\nattendance = [ {{ by = \"t1\", from = {day}T08:00, to = {day}T17:00 }} ]\n"
             ),
         );
         let mass = i64::from(*mass);

@@ -26,6 +26,7 @@ mod readme;
 mod report;
 mod robustness;
 mod slips;
+mod start;
 mod units_round_trip;
 mod vectors;
 mod vocabulary;

@@ -342,6 +342,9 @@ const CYLINDER: [&str; 11] = [
     "Unit",
 ];
 
+/// What makes the rows of a system.
+type Rows<'r> = &'r dyn Fn(&SystemAccount<'_>) -> Vec<Vec<String>>;
+
 /// One table over all systems, masses in kg, each row with the path of its system.
 fn one_table(
     loaded: &Loaded,
@@ -350,7 +353,7 @@ fn one_table(
     table: AccountTable,
 ) -> (Vec<String>, Vec<Vec<String>>) {
     let unit = Unit::PLAIN;
-    let (names, rows_of): (&[&str], &dyn Fn(&SystemAccount<'_>) -> Vec<Vec<String>>) = match table {
+    let (names, rows_of): (&[&str], Rows<'_>) = match table {
         AccountTable::Cylinder => {
             let rows = cylinders.iter().map(|c| cylinder_row(c, unit)).collect();
             return (in_unit(&CYLINDER, unit), rows);

@@ -3,7 +3,7 @@
 use crate::command::console::{Console, Exit};
 use crate::command::convert_leak::Asked;
 use crate::command::loaded::{LoadFault, Loaded, Target, load};
-use crate::command::{account, check, convert, explain, refrigerant};
+use crate::command::{account, check, convert, explain, refrigerant, start};
 use clap::{Parser, Subcommand, ValueEnum};
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
@@ -67,6 +67,28 @@ enum Command {
         /// Folder to write to, instead of reports/ in the book
         #[arg(long)]
         into: Option<PathBuf>,
+        /// For people or for machines
+        #[arg(long, value_enum, default_value = "people")]
+        format: Format,
+    },
+    /// Makes the folder of today's visit to a system, from its register and what stands open
+    ///
+    /// Points to look at first, last readings and dates that are due stand in it as comments; nothing
+    /// that is there is ever written over: a second visit of a day gets -2 behind its day. Examples:
+    /// rimebook start jobs-example/brackwater/flake-ice-1; rimebook start . --on 2026-09-01 --by t1.
+    Start {
+        /// The system
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// Day of the visit; today at the site if left out
+        #[arg(long)]
+        on: Option<jiff::civil::Date>,
+        /// Who goes, by the id in rimebook.toml
+        #[arg(long)]
+        by: Option<String>,
+        /// What for, in a word of the list for `purpose`; by what stands open if left out
+        #[arg(long)]
+        purpose: Option<String>,
         /// For people or for machines
         #[arg(long, value_enum, default_value = "people")]
         format: Format,
@@ -218,6 +240,20 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
                 json: format == Format::Json,
             };
             crate::command::report::report(loaded, target, &options, &console)
+        }),
+        Command::Start {
+            path,
+            on,
+            by,
+            purpose,
+            format,
+        } => with_book(&path, &console, |loaded, target| {
+            let wanted = start::Wanted {
+                on,
+                by: by.as_deref(),
+                purpose: purpose.as_deref(),
+            };
+            start::start(loaded, target, &wanted, format == Format::Json, &console)
         }),
         Command::Convert {
             quantity,

@@ -7,12 +7,14 @@ mod console;
 mod convert;
 mod convert_leak;
 mod explain;
+mod fresh_visit;
 mod loaded;
 mod plain_table;
 mod refrigerant;
 mod refrigerant_sheet;
 #[cfg(feature = "pdf")]
 mod report;
+mod start;
 
 pub use arguments::run;
 pub use console::{Console, Exit};

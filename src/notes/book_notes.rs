@@ -325,8 +325,16 @@ impl BookReader<'_> {
 /// Lines of the findings that are not marked private and are no comment.
 fn public_lines(file: FileId, source: &crate::text::Source) -> Vec<Span> {
     let count = source.text.lines().count();
+    let mut in_comment = false;
     (1..=count)
         .map(|line| source.line(line))
+        .filter(|range| {
+            let text = &source.text[range.clone()];
+            let was_in_comment = in_comment;
+            in_comment =
+                (in_comment || text.trim_start().starts_with("<!--")) && !text.contains("-->");
+            !was_in_comment
+        })
         .filter(|range| {
             let text = source.text[range.clone()].trim_start();
             let field = text.trim_start_matches(['-', '*', '+']).trim_start();

@@ -16,6 +16,7 @@ mod tests;
 mod vacuum_tests;
 mod workings;
 
+pub use legal::next_dates;
 pub use scene::Scene;
 pub use workings::formulas;
 
