@@ -3,6 +3,10 @@
 //! Each folder of `tests/cases/` holds `book/` and what `rimebook check book` says of it, as text
 //! (`check.txt`) and as JSON (`check.json`). `RIMEBOOK_REFRESH=1` writes both anew; the git diff is
 //! the review. `links.txt`, where it is there, names symbolic links to make: `link -> target`.
+//!
+//! `commands.txt`, where it is there, names further commands, one to a line, without `rimebook` and
+//! run in `book/` one after the other; `"…"` holds what has spaces together. What each says stands in
+//! `expected/NUMBER-WORD.txt`, by line number and first word, with the text of every file it made.
 
 use crate::copied::{copied, snapshot};
 use similar::TextDiff;
@@ -39,6 +43,50 @@ fn make_links(case: &Path, book: &Path) {
     }
 }
 
+/// The parts of a command line; quotation marks hold what has spaces together.
+fn arguments(line: &str) -> Vec<&str> {
+    let mut parts = Vec::new();
+    for (index, part) in line.split('"').enumerate() {
+        if index % 2 == 1 {
+            parts.push(part);
+        } else {
+            parts.extend(part.split_whitespace());
+        }
+    }
+    parts
+}
+
+/// What a command line says in a book, and the files that it made there. A file that was there before
+/// must stay as it was.
+fn said(book: &Path, line: &str) -> String {
+    let before = snapshot(book);
+    let mut said = run(book, &arguments(line));
+    let after = snapshot(book);
+    for (path, bytes) in &before {
+        assert_eq!(after.get(path), Some(bytes), "`{line}` changed {path}");
+    }
+    for (path, bytes) in after.iter().filter(|(path, _)| !before.contains_key(*path)) {
+        said += &format!("\n{path}:\n{}", String::from_utf8_lossy(bytes));
+    }
+    said
+}
+
+/// The difference of what was found from what a file expects; `RIMEBOOK_REFRESH` writes the file.
+fn difference(path: &Path, title: &str, found: &str) -> String {
+    if std::env::var_os("RIMEBOOK_REFRESH").is_some() {
+        fs::create_dir_all(path.parent().unwrap()).unwrap();
+        fs::write(path, found).unwrap();
+        return String::new();
+    }
+    let expected = fs::read_to_string(path).unwrap_or_default();
+    if expected == found {
+        return String::new();
+    }
+    let diff = TextDiff::from_lines(expected.as_str(), found);
+    let mut diff = diff.unified_diff();
+    diff.header(title, "found").to_string()
+}
+
 /// Runs a case and tells every difference from what is expected.
 fn differences(case: &Path) -> String {
     let name = case.file_name().unwrap().to_string_lossy();
@@ -53,20 +101,17 @@ fn differences(case: &Path) -> String {
         ("check.json", vec!["check", "book", "--format", "json"]),
     ] {
         let found = run(folder.path(), &arguments);
-        let path = case.join(file);
-        if std::env::var_os("RIMEBOOK_REFRESH").is_some() {
-            fs::write(&path, &found).unwrap();
-            continue;
-        }
-        let expected = fs::read_to_string(&path).unwrap_or_default();
-        if expected != found {
-            let diff = TextDiff::from_lines(&expected, &found);
-            let mut diff = diff.unified_diff();
-            told += &diff.header(&format!("{name}/{file}"), "found").to_string();
-        }
+        told += &difference(&case.join(file), &format!("{name}/{file}"), &found);
     }
     if snapshot(&book) != before {
         told += &format!("{name}: check changed the book\n");
+    }
+    let commands = fs::read_to_string(case.join("commands.txt")).unwrap_or_default();
+    for (index, line) in commands.lines().enumerate() {
+        let word = line.split_whitespace().next().unwrap();
+        let file = format!("expected/{}-{word}.txt", index + 1);
+        let found = said(&book, line);
+        told += &difference(&case.join(&file), &format!("{name}/{file}"), &found);
     }
     told
 }
