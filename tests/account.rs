@@ -267,8 +267,8 @@ fn written(root: &Path, jobs: &[Job]) -> [f64; 5] {
     );
     let (mut fresh, mut used): (i64, i64) = (500_000, 2_000);
     let (mut charged, mut recovered, mut let_out) = (0_i64, 0_i64, 0_i64);
-    for (index, (kind, mass, gap)) in jobs.iter().enumerate() {
-        let day = jiff::civil::date(2021, 1, 4) + jiff::Span::new().weeks(index as i64 * 5);
+    for (index, (kind, mass, gap)) in (0_i64..).zip(jobs) {
+        let day = jiff::civil::date(2021, 1, 4) + jiff::Span::new().weeks(index * 5);
         put(
             &format!("s/u/{day}/visit.toml"),
             &format!(
