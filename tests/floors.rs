@@ -33,7 +33,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("image::", &["report"]),
     ("moxcms::", &["report"]),
     ("fast_image_resize::", &["report"]),
-    ("rayon::", &["report", "command"]),
+    ("rayon::", &["notes", "report", "command"]),
     ("clap::", &["command"]),
     ("anstream::", &["command"]),
     ("indicatif::", &["command"]),

@@ -90,6 +90,7 @@ fn account(additions: &[(Date, f64)]) -> Account {
         at: here(noon(day)),
         kg,
         destroyed_kg: 0.0,
+        destroyed_spans: Vec::new(),
         leaked_kg: kg,
         uncertainty_kg: None,
         spans: Vec::new(),

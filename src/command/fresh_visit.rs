@@ -47,7 +47,7 @@ impl Stands {
         match self {
             Stands::LeftOpen => "left open",
             Stands::NotProved => "repaired, not proved",
-            Stands::NotLookedAtSince => "repaired and proved, not looked at since",
+            Stands::NotLookedAtSince => "repaired, proved, not checked again",
             Stands::Temporary => "repaired for the time being, or shut off",
             Stands::Suspect => "suspect, not cleared",
         }

@@ -92,6 +92,8 @@ pub struct Addition {
     pub kg: f64,
     /// How much of it made up for a purge that was destroyed, and counts in no leak rate, kg.
     pub destroyed_kg: f64,
+    /// Where that purge stands.
+    pub destroyed_spans: Vec<Span>,
     /// How much of it had leaked: what was lost in service, vented or purged is no leak, kg.
     pub leaked_kg: f64,
     /// Expanded uncertainty, coverage factor 2, kg.
@@ -302,6 +304,8 @@ struct Carried {
     let_out: f64,
     /// Of that, purged and destroyed, kg.
     destroyed: f64,
+    /// Where that stands.
+    destroyed_spans: Vec<Span>,
     /// Taken out for the season, by day, kg.
     season: Vec<(Date, f64)>,
 }
@@ -339,6 +343,9 @@ impl Carried {
         });
         let let_out = self.let_out + sum(&Entry::is_let_out);
         let destroyed = self.destroyed + sum(&|entry| entry.destroyed);
+        let purged = job.iter().filter(|entry| entry.destroyed);
+        self.destroyed_spans
+            .extend(purged.flat_map(|e| e.spans.clone()));
         let mut beyond_season_kg = 0.0;
         for entry in job.iter().filter(|e| e.why == Some(MovementWhy::Seasonal)) {
             match entry.kind {
@@ -366,6 +373,9 @@ impl Carried {
             } else {
                 (let_out, destroyed)
             };
+            if filled {
+                self.destroyed_spans.clear();
+            }
             return None;
         };
         let anything_recovered = recovered + self.recovered > 0.0;
@@ -379,6 +389,7 @@ impl Carried {
             at: last.at,
             kg: net,
             destroyed_kg: destroyed.min(net),
+            destroyed_spans: std::mem::take(&mut self.destroyed_spans),
             leaked_kg,
             uncertainty_kg,
             spans: counted.iter().flat_map(|e| e.spans.clone()).collect(),

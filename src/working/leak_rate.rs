@@ -296,7 +296,17 @@ impl Window<'_> {
 }
 
 fn addition_kg(addition: &Addition, working: &mut Working) -> f64 {
-    mass(addition, "m_added", addition.counted_kg(), working)
+    let added = mass(addition, "m_added", addition.kg, working);
+    if addition.destroyed_kg <= 0.0 {
+        return added;
+    }
+    let destroyed = Value::Computed {
+        flavour: Flavour::Mass,
+        si: addition.destroyed_kg,
+        uncertainty: None,
+    };
+    let origin = Origin::Notes(addition.destroyed_spans.clone());
+    added - working.input("m_destroyed", destroyed, origin)
 }
 
 /// Says what of the additions is not counted, and what is counted though it was put in for the season.
