@@ -4,6 +4,7 @@ use crate::caution::example::{EMPTIED, RECHARGED, REPAIRED_LEAK, VISIT, findings
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::VacuumTest;
 use crate::text::Diagnostic;
+use crate::working::repair_proof::{Ground, only_weak};
 use crate::working::vacuum_rule::STEADY_K;
 
 const LOG: &str = "larchwick/cheese-store/2026-11-03/rise.csv";
