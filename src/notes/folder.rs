@@ -130,10 +130,11 @@ pub fn read_folder(
     Ok(folder)
 }
 
+/// A file of the walk, with its bytes if it is a text.
+type Read<'e> = (&'e walkdir::DirEntry, Option<Vec<u8>>);
+
 /// The entries with the bytes of text files, read on all cores, in the order of the walk.
-fn read_texts(
-    entries: &[walkdir::DirEntry],
-) -> io::Result<Vec<(&walkdir::DirEntry, Option<Vec<u8>>)>> {
+fn read_texts(entries: &[walkdir::DirEntry]) -> io::Result<Vec<Read<'_>>> {
     entries
         .par_iter()
         .map(|entry| {
