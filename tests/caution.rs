@@ -3,6 +3,8 @@
 use crate::copied::copied;
 use rimebook::caution::{ALL, Caution, CylinderHistory, Edit, Scene, check, find};
 use rimebook::text::{Diagnostic, Diagnostics, Severity, Sources};
+use rimebook::working::account::accounts;
+use rimebook::working::outcome::outcome_by;
 use rimebook::{job, notes};
 use std::collections::BTreeSet;
 use std::fs;
@@ -57,12 +59,17 @@ fn spoken(root: &Path) -> (Vec<Diagnostic>, Sources) {
     let sound = all.iter().all(|d| d.severity != Severity::Error);
     for site in &book.sites {
         for system in &site.systems {
-            for visit in &system.visits {
+            let accounts = accounts(system);
+            for (number, visit) in system.visits.iter().enumerate() {
+                let outcome = outcome_by(system, &accounts, number).unwrap();
                 let scene = Scene {
                     book: &book,
                     site,
                     system,
+                    number,
                     visit,
+                    accounts: &accounts,
+                    outcome: &outcome,
                     cylinders: &cylinders,
                 };
                 all.extend(check(&scene, sound));

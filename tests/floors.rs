@@ -24,7 +24,7 @@ const FLOORS: [&str; 12] = [
 /// for `command` and `report`.
 const ROOMS: &[(&str, &[&str])] = &[
     ("toml::", &["notes"]),
-    ("csv::", &["notes"]),
+    ("csv::", &["notes", "command"]),
     ("pulldown_cmark::", &["notes"]),
     ("walkdir::", &["notes", "command", "report"]),
     ("std::fs", &["notes", "command", "report"]),
@@ -33,7 +33,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("image::", &["report"]),
     ("moxcms::", &["report"]),
     ("fast_image_resize::", &["report"]),
-    ("rayon::", &["report", "command"]),
+    ("rayon::", &["notes", "report", "command"]),
     ("clap::", &["command"]),
     ("anstream::", &["command"]),
     ("indicatif::", &["command"]),

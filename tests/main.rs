@@ -6,6 +6,7 @@
     reason = "a test that cannot go on has failed"
 )]
 
+mod account;
 mod cases;
 mod caution;
 mod coolprop_points;
@@ -26,6 +27,7 @@ mod readme;
 mod report;
 mod robustness;
 mod slips;
+mod start;
 mod units_round_trip;
 mod vectors;
 mod vocabulary;

@@ -9,12 +9,12 @@ use rimebook::quantity::{Mass, Measured, PressureDifference, Throughput, parse};
 use rimebook::refrigerant::{co2e_kg, find, nitrogen_z};
 use rimebook::ruleset::{Plant, RULE_SETS, RuleSet, coverage, interval_months, trigger_percent};
 use rimebook::text::{FileId, Noted, Span};
-use rimebook::vocabulary::refrigerant_file::MovementKind;
+use rimebook::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
 use rimebook::vocabulary::site_file::RuleSetWord;
 use rimebook::vocabulary::system_file::Category;
-use rimebook::working::account::{Account, Addition, Entry};
+use rimebook::working::account::{Account, Addition, Basis, Entry};
 use rimebook::working::leak_rate::{
-    LeakRateMethod, Window, annualizing, days_between, rolling_average,
+    LeakRateMethod, Window, annualizing, days_between, lost_in_year, rolling_average,
 };
 use rimebook::working::leak_size::{YEAR_S, mass_rate, throughput};
 use rimebook::working::pressure_test::expected_pressure_pa;
@@ -89,11 +89,15 @@ fn account(additions: &[(Date, f64)]) -> Account {
     let of = |number: usize, (day, kg): (Date, f64)| Addition {
         at: here(noon(day)),
         kg,
+        destroyed_kg: 0.0,
+        destroyed_spans: Vec::new(),
         leaked_kg: kg,
         uncertainty_kg: None,
         spans: Vec::new(),
         visit: Some(number),
         to_full: true,
+        beyond_season_kg: 0.0,
+        shows_loss: true,
     };
     let additions: Vec<Addition> = additions
         .iter()
@@ -106,16 +110,38 @@ fn account(additions: &[(Date, f64)]) -> Account {
         why: None,
         kg: addition.kg,
         uncertainty_kg: None,
+        basis: Basis::Unknown,
         spans: Vec::new(),
         cylinder: None,
+        refrigerant: None,
         visit: addition.visit,
         to_full: addition.to_full,
+        destroyed: false,
     };
     Account {
         entries: additions.iter().map(entry).collect(),
         additions,
         charged_anew: None,
         complete_since: None,
+        installed_full: None,
+    }
+}
+
+/// A movement of a job, by day, kind, reason and mass.
+fn movement(visit: usize, day: Date, kind: MovementKind, why: MovementWhy, kg: f64) -> Entry {
+    Entry {
+        at: here(noon(day)),
+        kind,
+        why: Some(why),
+        kg,
+        uncertainty_kg: None,
+        basis: Basis::Unknown,
+        spans: Vec::new(),
+        cylinder: None,
+        refrigerant: None,
+        visit: Some(visit),
+        to_full: kind == MovementKind::Charged,
+        destroyed: false,
     }
 }
 
@@ -191,6 +217,122 @@ fn the_rolling_window_is_a_year_and_is_cut_by_a_follow_up_verification() {
     // Derived: an addition more than 365 days back is outside the window.
     let old = account(&[(date(2024, 1, 1), 50.0), (date(2025, 12, 1), 10.0)]);
     near(statutory(&old, "200 kg", method, None, None), 5.0, 1e-9);
+}
+
+#[test]
+fn what_was_taken_out_for_the_season_and_put_back_asks_for_no_calculation() {
+    // D12, derived from 82.152, "seasonal variance": 25 lb out in May, 25 lb in in November.
+    use MovementKind::{Charged, Recovered};
+    let season = MovementWhy::Seasonal;
+    let out = movement(0, date(2025, 5, 6), Recovered, season, 25.0);
+    let back = |day, kg| movement(1, day, Charged, season, kg);
+    let same = vec![out.clone(), back(date(2025, 11, 11), 25.0)];
+    let account = Account::of(same, None);
+    assert_eq!(account.additions, []);
+    assert_eq!(account.sum(Recovered, |_| true), 25.0, "both are recorded");
+    assert_eq!(account.sum(Charged, |_| true), 25.0);
+    // Beyond what was taken out, and beyond the 12 months, the definition as written does not reach.
+    let more = Account::of(vec![out.clone(), back(date(2025, 11, 11), 27.0)], None);
+    near(more.additions[0].beyond_season_kg, 2.0, 1e-9);
+    near(more.additions[0].kg, 2.0, 1e-9);
+    let late = Account::of(vec![out, back(date(2026, 5, 7), 25.0)], None);
+    near(late.additions[0].kg, 25.0, 1e-9);
+}
+
+#[test]
+fn a_purge_that_was_destroyed_counts_in_no_leak_rate() {
+    // D13, derived from 82.157(k): 30 lb made up, 12 lb of it purged and destroyed; 18 lb of 150.
+    let mut purged = movement(
+        0,
+        date(2025, 3, 3),
+        MovementKind::Purged,
+        MovementWhy::Service,
+        12.0,
+    );
+    purged.destroyed = true;
+    let made_up = movement(
+        1,
+        date(2025, 9, 9),
+        MovementKind::Charged,
+        MovementWhy::TopUp,
+        30.0,
+    );
+    let counted = Account::of(vec![purged.clone(), made_up.clone()], None);
+    let method = LeakRateMethod::RollingAverage;
+    near(
+        statutory(&counted, "150 kg", method, None, None),
+        12.0,
+        1e-9,
+    );
+    near(counted.additions[0].leaked_kg, 18.0, 1e-9);
+    // Not destroyed, it counts by the rule, though it did not leak.
+    purged.destroyed = false;
+    let all = Account::of(vec![purged, made_up], None);
+    near(statutory(&all, "150 kg", method, None, None), 20.0, 1e-9);
+    near(all.additions[0].leaked_kg, 18.0, 1e-9);
+}
+
+#[test]
+fn two_additions_of_one_day_are_merged() {
+    // D14, derived: no days between them, so that they are one addition of the days before both.
+    let account = account(&[
+        (date(2025, 1, 10), 3.0),
+        (date(2025, 6, 5), 8.0),
+        (date(2025, 6, 5), 7.0),
+    ]);
+    let method = LeakRateMethod::Annualizing;
+    near(
+        statutory(&account, "200 kg", method, None, None),
+        18.75,
+        1e-9,
+    );
+}
+
+#[test]
+fn a_calendar_year_is_added_up_for_the_chronic_leaker() {
+    // D10, derived from 82.157(j): 20 + 20 + 22 + 0.5 lb of 50 lb; 125 % or more is to be reported.
+    let full: Noted<Measured<Mass>> = here(parse("50 kg").unwrap());
+    let in_year = |last: f64| {
+        let account = account(&[
+            (date(2024, 12, 31), 9.0),
+            (date(2025, 1, 1), 20.0),
+            (date(2025, 5, 1), 20.0),
+            (date(2025, 9, 1), 22.0),
+            (date(2025, 12, 31), last),
+            (date(2026, 1, 1), 9.0),
+        ]);
+        let figure = lost_in_year(&account, &full, 2025, "year", "Year").unwrap();
+        figure.value.number()
+    };
+    near(in_year(0.5), 125.0, 1e-9);
+    near(in_year(0.0), 124.0, 1e-9);
+}
+
+#[test]
+fn a_first_loss_counts_from_an_installation_that_was_weighed_in() {
+    // Derived from 82.152: no addition before; 146 days since the full charge was put in.
+    let mut first = account(&[(date(2025, 6, 5), 15.0)]);
+    let method = LeakRateMethod::Annualizing;
+    let full: Noted<Measured<Mass>> = here(parse("200 kg").unwrap());
+    let rate = |account: &Account| {
+        let window = Window {
+            account,
+            full: &full,
+            addition: &account.additions[0],
+            verified: None,
+            first: None,
+        };
+        window.rate(method, "rate", "Rate")
+    };
+    assert_eq!(rate(&first), None, "nothing tells since when");
+    first.installed_full = Some(here(noon(date(2025, 1, 10))));
+    let figure = rate(&first).unwrap();
+    near(figure.value.number(), 18.75, 1e-9);
+    assert!(
+        figure.notes[0].contains("installation"),
+        "{:?}",
+        figure.notes
+    );
 }
 
 fn covered(word: RuleSetWord, gas: &str, full: &str, plant: Plant) -> bool {

@@ -1,12 +1,12 @@
 //! A detector used at a place where bubble solution had been put before.
 
 use crate::caution::look_result::cleaned;
-use crate::caution::repair_proof::clearances;
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::{Finding, Moment};
 use crate::notes::{Look, Proof};
 use crate::text::Diagnostic;
 use crate::vocabulary::Word;
+use crate::working::repair_proof::clearances;
 
 const FINDINGS: &str = "larchwick/cheese-store/2026-03-04/findings.md";
 
@@ -80,7 +80,7 @@ fn spoiler<'a>(
     let spoils = first.method.value.spoils(method) && !cleaned(first) && !cleaned(later.1);
     let mut evidence = finding.note.evidence.iter();
     let is_proof = !evidence.any(|look| look.span == later.1.span);
-    let mut cleared = clearances(scene, finding).into_iter();
+    let mut cleared = clearances(scene.system, scene.visit, finding).into_iter();
     let otherwise = cleared.any(|clearance| clearance.span != later.1.span);
     (spoils && !(is_proof && otherwise)).then_some(first)
 }

@@ -1,12 +1,12 @@
 //! Where a gas detector alone stands for a search, for the evidence of a leak or for a proof.
 
-use crate::caution::repair_proof::{Ground, clearances};
 use crate::caution::scene::{Scene, gives_place};
 use crate::job::{Moment, Search, covers, matches_pattern};
 use crate::notes::Look;
 use crate::text::Span;
 use crate::vocabulary::Identifier;
 use crate::vocabulary::method_word::MethodWord;
+use crate::working::repair_proof::{Ground, clearances};
 use jiff::civil::Date;
 
 /// One use of a gas detector.
@@ -153,7 +153,7 @@ fn shown_otherwise<'a>(
             let mut others = finding.note.evidence.iter();
             return others.any(|other| sound(other, finding.circuit));
         }
-        let cleared = clearances(scene, finding);
+        let cleared = clearances(scene.system, scene.visit, finding);
         if cleared.iter().any(|clearance| clearance.span == look) {
             return cleared.iter().any(|clearance| match clearance.ground {
                 Ground::Look(other) => sound(other, finding.circuit),

@@ -1,49 +1,10 @@
-//! Refrigerant added to a circuit, and the leaks known in it: for the two cautions about gas added.
+//! The leaks known in a circuit and left open: for the two cautions about gas added.
 
 use crate::caution::scene::Scene;
-use crate::job::{Finding, Movement, Visit};
+use crate::job::{Finding, Visit};
 use crate::text::Span;
 use crate::vocabulary::Identifier;
 use crate::vocabulary::finding_field::{FindingKind, FindingState};
-use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
-use crate::vocabulary::visit_file::Purpose;
-
-/// Refrigerant that goes astray in hoses and readings, kg: less than this is not an addition (judgement).
-const NOT_AN_ADDITION_KG: f64 = 0.05;
-
-/// The first movement of this visit that made up for a loss in a circuit, and what it was for.
-pub fn added<'a>(
-    scene: &Scene<'a>,
-    circuit: usize,
-    after_repair_too: bool,
-) -> Option<&'a Movement> {
-    let purpose = scene.visit.note.as_ref().and_then(|note| note.purpose);
-    let filling = purpose
-        .is_some_and(|purpose| matches!(purpose.value, Purpose::Commissioning | Purpose::Retrofit));
-    let movements = || {
-        scene
-            .visit
-            .movements
-            .iter()
-            .filter(move |movement| movement.circuit == circuit)
-    };
-    let sum = |kind| {
-        movements()
-            .filter(|movement| movement.kind == kind)
-            .map(|movement| movement.amount.kg())
-            .sum::<f64>()
-    };
-    let net = sum(MovementKind::Charged) - sum(MovementKind::Recovered) > NOT_AN_ADDITION_KG;
-    movements().find(|movement| {
-        movement.kind == MovementKind::Charged
-            && match movement.why {
-                Some(MovementWhy::TopUp) => true,
-                Some(MovementWhy::Recharge) => net && after_repair_too && !filling,
-                None | Some(MovementWhy::Service) => net && !filling,
-                _ => false,
-            }
-    })
-}
 
 /// A leak known in a circuit at the end of the visit and not repaired: its name, and where that stands.
 pub fn open_leak(scene: &Scene<'_>, circuit: usize) -> Option<(String, Span)> {

@@ -1,7 +1,7 @@
 //! Refrigerant added to a circuit with a known leak that was not repaired.
 
 use crate::caution::example::{REPAIRED_LEAK, TOP_UP, VISIT, findings};
-use crate::caution::gas_added::{added, open_leak};
+use crate::caution::gas_added::open_leak;
 use crate::caution::{Caution, Scene};
 use crate::text::Diagnostic;
 
@@ -39,7 +39,7 @@ pub(super) static CAUTION: Caution = Caution {
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     for circuit in 0..scene.system.circuits.len() {
-        let Some(movement) = added(scene, circuit, true) else {
+        let Some((_, movement)) = scene.made_up_loss(circuit) else {
             continue;
         };
         let Some((title, span)) = open_leak(scene, circuit) else {

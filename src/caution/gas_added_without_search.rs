@@ -1,11 +1,12 @@
 //! Refrigerant added for a loss that nobody looked for.
 
 use crate::caution::example::{TOP_UP, VISIT, readings};
-use crate::caution::gas_added::{added, open_leak};
+use crate::caution::gas_added::open_leak;
 use crate::caution::scene::{gives_place, on_circuit, searched_circuit};
 use crate::caution::{Caution, Scene};
 use crate::text::Diagnostic;
 use crate::vocabulary::finding_field::FindingKind;
+use crate::vocabulary::refrigerant_file::MovementWhy;
 
 pub(super) static CAUTION: Caution = Caution {
     name: "gas-added-without-search",
@@ -42,9 +43,13 @@ areas = ["cooler/*", "unit/*"]
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     for circuit in 0..scene.system.circuits.len() {
-        let Some(movement) = added(scene, circuit, false) else {
+        let Some((_, movement)) = scene.made_up_loss(circuit) else {
             continue;
         };
+        // A recharge follows a repair: its leak was known.
+        if movement.why == Some(MovementWhy::Recharge) {
+            continue;
+        }
         if searched(scene, circuit) || open_leak(scene, circuit).is_some() {
             continue;
         }

@@ -1,10 +1,10 @@
 //! A short pressure hold over which the temperature moved, or was not read.
 
 use crate::caution::example::{EMPTIED, REPAIRED_LEAK, VISIT, findings, readings};
-use crate::caution::repair_proof::{Ground, only_weak};
 use crate::caution::{Caution, Scene};
 use crate::job::PressureTest;
 use crate::text::Diagnostic;
+use crate::working::repair_proof::{Ground, only_weak};
 
 /// A hold this long goes over a whole day's warmth and cold, s.
 const A_DAY_S: f64 = 23.0 * 3600.0;
@@ -62,7 +62,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             Ground::Pressure(test) => !is_steady(test),
             _ => false,
         };
-        let Some(clearance) = only_weak(scene, finding, unsteady) else {
+        let Some(clearance) = only_weak(scene.system, scene.visit, finding, unsteady) else {
             continue;
         };
         let Ground::Pressure(test) = clearance.ground else {

@@ -13,7 +13,6 @@ mod detector_use;
 mod example;
 mod gas_added;
 mod look_result;
-mod repair_proof;
 mod scene;
 
 mod brazed_without_purge;

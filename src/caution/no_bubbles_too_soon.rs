@@ -2,12 +2,12 @@
 
 use crate::caution::example::{REPAIRED_LEAK, VISIT, findings};
 use crate::caution::look_result::minutes;
-use crate::caution::repair_proof::{Ground, only_weak};
 use crate::caution::{Caution, Scene};
 use crate::job::Finding;
 use crate::quantity::LeakRate;
 use crate::text::Diagnostic;
 use crate::vocabulary::method_word::MethodWord;
+use crate::working::repair_proof::{Ground, only_weak};
 
 /// A small leak wants this long to show, min: common practice.
 const LONG_ENOUGH_MIN: f64 = 20.0;
@@ -54,7 +54,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             }
             _ => false,
         };
-        if let Some(clearance) = only_weak(scene, finding, short) {
+        if let Some(clearance) = only_weak(scene.system, scene.visit, finding, short) {
             found.push(
                 Diagnostic::caution(
                     CAUTION.name,

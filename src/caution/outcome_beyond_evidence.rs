@@ -2,7 +2,6 @@
 
 use crate::caution::{Caution, Edit, Scene};
 use crate::text::Diagnostic;
-use crate::working::outcome::outcome;
 
 const VISIT: &str = "larchwick/cheese-store/2026-09-16/visit.toml";
 const AMBIENT: &str = "ambient = \"17 °C\"\n";
@@ -30,12 +29,7 @@ pub(super) static CAUTION: Caution = Caution {
 };
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
-    let visits = &scene.system.visits;
-    let number = visits
-        .iter()
-        .position(|visit| visit.name == scene.visit.name);
-    let outcome = number.and_then(|number| outcome(scene.system, number));
-    for beyond in outcome.iter().flat_map(|outcome| &outcome.beyond) {
+    for beyond in &scene.outcome.beyond {
         found.push(
             Diagnostic::caution(
                 CAUTION.name,

@@ -1,8 +1,8 @@
 //! Proofs that were all made before the last repair.
 
-use crate::caution::repair_proof::{clearances, is_repaired_leak, last_repair, written_proofs};
 use crate::caution::{Caution, Edit, Scene};
 use crate::text::Diagnostic;
+use crate::working::repair_proof::{clearances, is_repaired_leak, last_repair, written_proofs};
 
 const FINDINGS: &str = "larchwick/cheese-store/2026-03-04/findings.md";
 
@@ -30,17 +30,17 @@ pub(super) static CAUTION: Caution = Caution {
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     for finding in scene.visit.findings.iter().filter(|f| is_repaired_leak(f)) {
-        let Some((repaired, span)) = last_repair(scene, finding) else {
+        let Some((repaired, span)) = last_repair(scene.visit, finding) else {
             continue;
         };
-        let Some(proofs) = written_proofs(scene, finding) else {
+        let Some(proofs) = written_proofs(scene.visit, finding) else {
             continue;
         };
         let last = proofs.iter().max_by_key(|proof| proof.at);
         let Some(last) = last.filter(|last| last.at < repaired) else {
             continue;
         };
-        if !clearances(scene, finding).is_empty() {
+        if !clearances(scene.system, scene.visit, finding).is_empty() {
             continue;
         }
         found.push(
@@ -61,6 +61,6 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     }
 }
 
-fn clock(at: crate::job::Moment) -> String {
-    at.civil.strftime("%Y-%m-%d %H:%M").to_string()
+fn clock(at: jiff::civil::DateTime) -> String {
+    at.strftime("%Y-%m-%d %H:%M").to_string()
 }

@@ -1,12 +1,12 @@
 //! A repair proved only by a detector that could not have found that leak.
 
 use crate::caution::example::{REPAIRED_LEAK, VISIT, findings, readings};
-use crate::caution::repair_proof::{Ground, only_weak};
 use crate::caution::{Caution, Edit, Scene};
 use crate::notes::Look;
 use crate::quantity::{LeakRate, Measured};
 use crate::text::{Diagnostic, Noted};
 use crate::vocabulary::Identifier;
+use crate::working::repair_proof::{Ground, only_weak};
 
 const COARSE: Edit = Edit {
     file: "rimebook.toml",
@@ -63,7 +63,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
                 .is_some_and(|least| is_larger(least.value.value, size.rate.value.value)),
             _ => false,
         };
-        let Some(clearance) = only_weak(scene, finding, coarse) else {
+        let Some(clearance) = only_weak(scene.system, scene.visit, finding, coarse) else {
             continue;
         };
         let Ground::Look(look) = clearance.ground else {

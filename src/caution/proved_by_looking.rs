@@ -1,11 +1,11 @@
 //! A repair called proved by signs alone.
 
 use crate::caution::example::{REPAIRED_LEAK, VISIT, findings};
-use crate::caution::repair_proof::{Ground, only_weak};
 use crate::caution::{Caution, Scene};
 use crate::text::Diagnostic;
 use crate::vocabulary::Word;
 use crate::vocabulary::method_word::Shows;
+use crate::working::repair_proof::{Ground, only_weak};
 
 pub(super) static CAUTION: Caution = Caution {
     name: "proved-by-looking",
@@ -37,7 +37,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             Ground::Look(look) => look.method.value.shows() == Shows::Sign,
             _ => false,
         };
-        let Some(clearance) = only_weak(scene, finding, sign) else {
+        let Some(clearance) = only_weak(scene.system, scene.visit, finding, sign) else {
             continue;
         };
         let Ground::Look(look) = clearance.ground else {

@@ -1,9 +1,9 @@
 //! A repair that nothing has tested since.
 
 use crate::caution::example::{FINDINGS, REPAIRED_LEAK, VISIT};
-use crate::caution::repair_proof::{clearances, is_repaired_leak};
 use crate::caution::{Caution, Edit, Scene};
 use crate::text::Diagnostic;
+use crate::working::repair_proof::{clearances, is_repaired_leak};
 
 pub(super) static CAUTION: Caution = Caution {
     name: "repaired-not-retested",
@@ -37,7 +37,8 @@ pub(super) static CAUTION: Caution = Caution {
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     for finding in &scene.visit.findings {
-        let tested = !finding.note.proofs.is_empty() || !clearances(scene, finding).is_empty();
+        let tested = !finding.note.proofs.is_empty()
+            || !clearances(scene.system, scene.visit, finding).is_empty();
         let repair = finding.note.repairs.last();
         let Some(repair) = repair.filter(|_| is_repaired_leak(finding) && !tested) else {
             continue;

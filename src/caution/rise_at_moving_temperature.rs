@@ -1,10 +1,10 @@
 //! A vacuum rise over which the temperature moved.
 
 use crate::caution::example::{EMPTIED, RECHARGED, REPAIRED_LEAK, VISIT, findings, readings};
-use crate::caution::repair_proof::{Ground, only_weak};
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::VacuumTest;
 use crate::text::Diagnostic;
+use crate::working::repair_proof::{Ground, only_weak};
 use crate::working::vacuum_rule::STEADY_K;
 
 const LOG: &str = "larchwick/cheese-store/2026-11-03/rise.csv";
@@ -65,7 +65,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             Ground::Vacuum(test) => moved_k(test) > STEADY_K + 1e-6,
             _ => false,
         };
-        let Some(clearance) = only_weak(scene, finding, unsteady) else {
+        let Some(clearance) = only_weak(scene.system, scene.visit, finding, unsteady) else {
             continue;
         };
         let Ground::Vacuum(test) = clearance.ground else {

@@ -1,14 +1,15 @@
 //! What a caution looks at: one visit with its system, site and book, and the visits before it.
 
 use crate::caution::cylinder_history::CylinderHistory;
-use crate::job::{Book, Finding, Moment, Movement, Search, Site, System, Visit};
+use crate::job::{Book, Moment, Movement, Search, Site, System, Visit};
 use crate::notes::DayTime;
 use crate::quantity::{Measured, Quantity, print};
 use crate::refrigerant::Refrigerant;
 use crate::text::Span;
-use crate::vocabulary::method_word::{MethodWord, Shows};
 use crate::vocabulary::refrigerant_file::MovementKind;
 use crate::vocabulary::site_file::RuleSetWord;
+use crate::working::account::{Account, Addition};
+use crate::working::outcome::Outcome;
 use jiff::ToSpan;
 use jiff::civil::Date;
 
@@ -21,8 +22,14 @@ pub struct Scene<'a> {
     pub site: &'a Site,
     /// The system.
     pub system: &'a System,
+    /// Number of the visit in its system.
+    pub number: usize,
     /// The visit.
     pub visit: &'a Visit,
+    /// The account of each circuit of the system, up to its last visit.
+    pub accounts: &'a [Account],
+    /// How it ended and how its findings stand.
+    pub outcome: &'a Outcome,
     /// What happened to each cylinder of the book.
     pub cylinders: &'a CylinderHistory<'a>,
 }
@@ -30,11 +37,23 @@ pub struct Scene<'a> {
 impl<'a> Scene<'a> {
     /// The visits to this system before this one, in order of time.
     pub fn earlier_visits(&self) -> impl DoubleEndedIterator<Item = &'a Visit> + use<'a> {
-        let name = self.visit.name;
-        self.system
-            .visits
-            .iter()
-            .filter(move |visit| visit.name < name)
+        self.system.visits.iter().take(self.number)
+    }
+
+    /// What this visit had to add to a circuit, and its first charge that did, where it shows that
+    /// refrigerant had been lost.
+    pub fn made_up_loss(&self, circuit: usize) -> Option<(&'a Addition, &'a Movement)> {
+        let addition = self
+            .accounts
+            .get(circuit)?
+            .addition_of(self.number)
+            .filter(|addition| addition.shows_loss)?;
+        let first = self.visit.movements.iter().find(|movement| {
+            movement.circuit == circuit
+                && movement.kind == MovementKind::Charged
+                && addition.spans.contains(&movement.amount.span())
+        })?;
+        Some((addition, first))
     }
 
     /// The moment of a time in the findings; none for a time that the clock skipped.
@@ -82,17 +101,9 @@ impl<'a> Scene<'a> {
     }
 }
 
+pub use crate::working::repair_proof::{gives_place, on_circuit};
+
 /// Whether a search went over a circuit.
 pub fn searched_circuit(search: &Search, circuit: usize) -> bool {
     search.circuit.is_none_or(|searched| searched == circuit)
-}
-
-/// Whether a finding stands on a circuit, or may.
-pub fn on_circuit(finding: &Finding, circuit: usize) -> bool {
-    finding.circuit.is_none_or(|found| found == circuit)
-}
-
-/// Whether a method gives the place of a leak.
-pub fn gives_place(method: MethodWord) -> bool {
-    matches!(method.shows(), Shows::Place | Shows::Evident)
 }

@@ -1,9 +1,9 @@
 //! A vacuum rise watched for too short a time to prove a repair.
 
 use crate::caution::example::{EMPTIED, RECHARGED, REPAIRED_LEAK, VISIT, findings, readings};
-use crate::caution::repair_proof::{Ground, only_weak};
 use crate::caution::{Caution, Scene};
 use crate::text::Diagnostic;
+use crate::working::repair_proof::{Ground, only_weak};
 
 /// A rise shorter than this does not tell a leak from moisture or gas out of the oil, s.
 const LONG_ENOUGH_S: f64 = 20.0 * 60.0;
@@ -58,7 +58,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             Ground::Vacuum(test) => test.seconds() < LONG_ENOUGH_S,
             _ => false,
         };
-        let Some(clearance) = only_weak(scene, finding, short) else {
+        let Some(clearance) = only_weak(scene.system, scene.visit, finding, short) else {
             continue;
         };
         let Ground::Vacuum(test) = clearance.ground else {

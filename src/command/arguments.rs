@@ -3,7 +3,7 @@
 use crate::command::console::{Console, Exit};
 use crate::command::convert_leak::Asked;
 use crate::command::loaded::{LoadFault, Loaded, Target, load};
-use crate::command::{check, compare, convert, explain, points, refrigerant};
+use crate::command::{account, check, compare, convert, explain, points, refrigerant, start};
 use clap::{Parser, Subcommand, ValueEnum};
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
@@ -34,6 +34,23 @@ enum Command {
         /// For people or for machines
         #[arg(long, value_enum, default_value = "people")]
         format: Format,
+    },
+    /// Accounts for the refrigerant: where every kilogram came from and went
+    ///
+    /// By circuit, by year, movement by movement and by cylinder. What is in the circuit now is worked
+    /// out from its last filling; a loss is what was missing then. Earlier records by others stand apart
+    /// and are in no sum. Of a visit: its system up to and with that visit. As CSV one table, masses
+    /// in kg: rimebook account --format csv --by year.
+    Account {
+        /// Book, site, system or visit
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// Only this table; as CSV the movements if left out
+        #[arg(long, value_enum)]
+        by: Option<AccountTable>,
+        /// For people, for machines, or a table for a spreadsheet
+        #[arg(long, value_enum, default_value = "people")]
+        format: Sheet,
     },
     /// Makes the PDF reports of the visits under a path
     ///
@@ -124,6 +141,28 @@ enum Command {
         #[arg(long, value_enum, default_value = "people")]
         format: Format,
     },
+    /// Makes the folder of today's visit to a system, from its register and what stands open
+    ///
+    /// Points to look at first, last readings and dates that are due stand in it as comments; nothing
+    /// that is there is ever written over: a second visit of a day gets -2 behind its day. Examples:
+    /// rimebook start jobs-example/brackwater/flake-ice-1; rimebook start . --on 2026-09-01 --by t1.
+    Start {
+        /// The system
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// Day of the visit; today at the site if left out
+        #[arg(long)]
+        on: Option<jiff::civil::Date>,
+        /// Who goes, by the id in rimebook.toml
+        #[arg(long)]
+        by: Option<String>,
+        /// What for, in a word of the list for `purpose`; by what stands open if left out
+        #[arg(long)]
+        purpose: Option<String>,
+        /// For people or for machines
+        #[arg(long, value_enum, default_value = "people")]
+        format: Format,
+    },
     /// Converts a quantity to another unit, or to all of its kind
     ///
     /// Examples: rimebook convert "24.8 bar g" psig; rimebook convert "14 g/yr" oz/yr;
@@ -209,6 +248,30 @@ enum Format {
     Json,
 }
 
+/// How tables are printed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum Sheet {
+    /// For people
+    People,
+    /// JSON with a version number
+    Json,
+    /// Comma-separated values
+    Csv,
+}
+
+/// A table of the account.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum AccountTable {
+    /// Sums of each circuit
+    Circuit,
+    /// Sums of each cylinder over the whole book
+    Cylinder,
+    /// Sums of each calendar year
+    Year,
+    /// Every movement
+    Movement,
+}
+
 /// Runs a command line and gives the exit code.
 pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
     let console = Console::of_process();
@@ -230,6 +293,9 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
             } else {
                 check::people(loaded, target, &console)
             }
+        }),
+        Command::Account { path, by, format } => with_book(&path, &console, |loaded, target| {
+            account::account(loaded, target, by, format, &console)
         }),
         #[cfg(feature = "pdf")]
         Command::Report {
@@ -271,6 +337,20 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
         }),
         Command::Points { path, format } => with_book(&path, &console, |loaded, target| {
             points::points(loaded, target, format == Format::Json, &console)
+        }),
+        Command::Start {
+            path,
+            on,
+            by,
+            purpose,
+            format,
+        } => with_book(&path, &console, |loaded, target| {
+            let wanted = start::Wanted {
+                on,
+                by: by.as_deref(),
+                purpose: purpose.as_deref(),
+            };
+            start::start(loaded, target, &wanted, format == Format::Json, &console)
         }),
         Command::Convert {
             quantity,

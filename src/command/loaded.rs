@@ -3,7 +3,10 @@
 use crate::caution::{self, CylinderHistory, Scene};
 use crate::job::{self, Book, Site, System};
 use crate::notes::{find_root, read_folder, read_notes};
-use crate::text::{Diagnostics, FileId, Severity, Sources};
+use crate::text::{Diagnostic, Diagnostics, FileId, Severity, Sources};
+use crate::working::account::accounts;
+use crate::working::outcome::outcome_by;
+use rayon::prelude::*;
 use std::collections::BTreeSet;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -73,18 +76,13 @@ pub fn load(path: &Path) -> Result<(Loaded, Target), LoadFault> {
         .map(|diagnostic| diagnostic.primary.span.file)
         .collect();
     let cylinders = CylinderHistory::of(&book);
-    for (site, system, number) in visits(&book) {
-        let sound = read_by(&book, site, system, number).is_disjoint(&wrong);
-        let scene = Scene {
-            book: &book,
-            site,
-            system,
-            visit: &system.visits[number],
-            cylinders: &cylinders,
-        };
-        for diagnostic in caution::check(&scene, sound) {
-            diagnostics.push(diagnostic);
-        }
+    let all: Vec<(&Site, &System)> = systems(&book).collect();
+    let told: Vec<Vec<Diagnostic>> = all
+        .par_iter()
+        .map(|(site, system)| cautions(&book, site, system, &cylinders, &wrong))
+        .collect();
+    for diagnostic in told.into_iter().flatten() {
+        diagnostics.push(diagnostic);
     }
     diagnostics.sort(&sources);
     Ok((
@@ -97,6 +95,39 @@ pub fn load(path: &Path) -> Result<(Loaded, Target), LoadFault> {
         },
         target,
     ))
+}
+
+/// What is to be looked at in every visit of a system.
+fn cautions(
+    book: &Book,
+    site: &Site,
+    system: &System,
+    cylinders: &CylinderHistory<'_>,
+    wrong: &BTreeSet<FileId>,
+) -> Vec<Diagnostic> {
+    let accounts = accounts(system);
+    let mut sound = [book.file, site.file, system.file]
+        .iter()
+        .all(|file| !wrong.contains(file));
+    let mut found = Vec::new();
+    for (number, visit) in system.visits.iter().enumerate() {
+        sound &= visit.files.iter().all(|file| !wrong.contains(file));
+        let Some(outcome) = outcome_by(system, &accounts, number) else {
+            continue;
+        };
+        let scene = Scene {
+            book,
+            site,
+            system,
+            number,
+            visit,
+            accounts: &accounts,
+            outcome: &outcome,
+            cylinders,
+        };
+        found.extend(caution::check(&scene, sound));
+    }
+    found
 }
 
 fn target_of(path: &Path, root: &Path) -> io::Result<Target> {
@@ -117,11 +148,16 @@ fn target_of(path: &Path, root: &Path) -> io::Result<Target> {
     })
 }
 
-/// Every visit of a book, with its number in its system.
-pub fn visits(book: &Book) -> Vec<(&Site, &System, usize)> {
+/// Every system of a book with its site.
+pub fn systems(book: &Book) -> impl Iterator<Item = (&Site, &System)> {
     book.sites
         .iter()
         .flat_map(|site| site.systems.iter().map(move |system| (site, system)))
+}
+
+/// Every visit of a book, with its number in its system.
+pub fn visits(book: &Book) -> Vec<(&Site, &System, usize)> {
+    systems(book)
         .flat_map(|(site, system)| {
             (0..system.visits.len()).map(move |number| (site, system, number))
         })

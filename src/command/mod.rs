@@ -1,5 +1,6 @@
 //! The commands: one file each, plain functions from a loaded book to what is printed and the exit code.
 
+mod account;
 mod arguments;
 mod check;
 mod compare;
@@ -7,11 +8,13 @@ mod console;
 mod convert;
 mod convert_leak;
 mod explain;
+mod fresh_visit;
 mod loaded;
 #[cfg(feature = "pdf")]
 mod made_from;
 #[cfg(feature = "pdf")]
 mod mail;
+mod plain_table;
 mod points;
 #[cfg(feature = "pdf")]
 mod printed_report;
@@ -19,6 +22,7 @@ mod refrigerant;
 mod refrigerant_sheet;
 #[cfg(feature = "pdf")]
 mod report;
+mod start;
 
 pub use arguments::run;
 pub use console::{Console, Exit};

@@ -1,5 +1,6 @@
 //! From a noted movement of refrigerant to a validated one: cylinder, circuit, moment and mass.
 
+use crate::job::accuracy::Accuracy;
 use crate::job::assemble::section_of;
 use crate::job::assemble_visit::VisitAssembler;
 use crate::job::book::{MovedMass, Movement, Visit};
@@ -31,9 +32,11 @@ impl VisitAssembler<'_> {
         if let Some(cylinder) = &note.cylinder {
             self.book.cylinders.resolve(cylinder, self.diagnostics);
         }
-        if let Some(scale) = &note.scale {
-            self.book.instruments.resolve(scale, self.diagnostics);
-        }
+        let scale = note
+            .scale
+            .as_ref()
+            .and_then(|scale| self.book.instruments.resolve(scale, self.diagnostics))
+            .and_then(Accuracy::of::<Mass>);
         if let Some(name) = &note.refrigerant
             && crate::refrigerant::find(&name.value.0).is_none()
         {
@@ -55,6 +58,7 @@ impl VisitAssembler<'_> {
             circuit: circuit?,
             at: at?,
             amount: amount?,
+            scale,
             note,
         })
     }

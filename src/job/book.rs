@@ -1,5 +1,6 @@
 //! The validated model: a book with its sites, systems and visits, names resolved and times as instants.
 
+use crate::job::accuracy::Accuracy;
 use crate::job::moment::Moment;
 use crate::job::registry::Registry;
 use crate::job::test::{PressureTest, VacuumTest};
@@ -207,6 +208,8 @@ pub struct Movement {
     pub at: Noted<Moment>,
     /// How much, and how that is known.
     pub amount: MovedMass,
+    /// Accuracy of the scale, where one is named and its register gives it.
+    pub scale: Option<Noted<Accuracy>>,
     /// As written.
     pub note: MovementNote,
 }

@@ -1,5 +1,6 @@
 //! The validated model of a book: names resolved, times as instants, tests in one shape.
 
+mod accuracy;
 mod assemble;
 mod assemble_finding;
 mod assemble_movement;
@@ -11,6 +12,7 @@ mod registry;
 mod test;
 mod test_names;
 
+pub use accuracy::Accuracy;
 pub use assemble::assemble;
 pub use assemble_visit::covers;
 pub use book::{

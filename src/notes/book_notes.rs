@@ -10,7 +10,8 @@ use crate::text::{Diagnostic, Diagnostics, FileId, Sources, Span};
 use crate::vocabulary::{
     FileKind, Table, book_file, readings_file, refrigerant_file, site_file, system_file, visit_file,
 };
-use std::collections::BTreeSet;
+use rayon::prelude::*;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// A file's note, if it could be read at all.
 #[derive(Clone, Debug)]
@@ -87,9 +88,11 @@ impl VisitNotes {
 }
 
 struct BookReader<'r> {
-    folder: Folder,
-    sources: &'r mut Sources,
-    diagnostics: &'r mut Diagnostics,
+    folder: &'r Folder,
+    sources: &'r Sources,
+    /// Marks in the place of mandatory files that are missing, by path.
+    absent: &'r BTreeMap<String, FileId>,
+    diagnostics: Diagnostics,
     asked: BTreeSet<(&'static str, &'static str)>,
     printable: Vec<Span>,
 }
@@ -97,26 +100,25 @@ struct BookReader<'r> {
 /// Reads all files of a folder to notes.
 pub fn read_notes(folder: Folder, sources: &mut Sources, diagnostics: &mut Diagnostics) -> Notes {
     let tree = Node::tree(&folder);
+    let mut absent = BTreeMap::new();
+    mark_absent(&tree, &folder, sources, diagnostics, &mut absent);
+    let sources = &*sources;
     let mut reader = BookReader {
-        folder,
+        folder: &folder,
         sources,
-        diagnostics,
+        absent: &absent,
+        diagnostics: Diagnostics::default(),
         asked: BTreeSet::new(),
         printable: Vec::new(),
     };
     let book = reader.toml("", FileKind::Book, &book_file::top::TABLE, BookNote::read);
-    let book = reader.mandatory(
-        book,
-        "",
-        FileKind::Book,
-        "it names the contractor and the people",
-    );
+    let book = reader.mandatory(book, "", FileKind::Book);
     strangers(
         "",
         &tree,
         &[FileKind::Book],
-        &reader.folder,
-        reader.diagnostics,
+        reader.folder,
+        &mut reader.diagnostics,
     );
     let sites: Vec<SiteNotes> = tree
         .folders
@@ -137,36 +139,115 @@ pub fn read_notes(folder: Folder, sources: &mut Sources, diagnostics: &mut Diagn
             .cure("make a folder for the site with site.toml, in it one for the system with system.toml, in that one for the visit, named by its day"),
         );
     }
+    let BookReader {
+        diagnostics: told,
+        asked,
+        printable,
+        ..
+    } = reader;
+    diagnostics.append(told);
     Notes {
         book,
         sites,
-        folder: reader.folder,
-        asked: reader.asked,
-        printable: reader.printable,
+        folder,
+        asked,
+        printable,
     }
 }
 
-impl BookReader<'_> {
-    fn site(&mut self, name: &str, node: &Node) -> SiteNotes {
-        let site = self.toml(name, FileKind::Site, &site_file::top::TABLE, SiteNote::read);
-        let site = self.mandatory(
+/// Marks every mandatory file that is missing, before the files are read on all cores.
+fn mark_absent(
+    tree: &Node,
+    folder: &Folder,
+    sources: &mut Sources,
+    diagnostics: &mut Diagnostics,
+    absent: &mut BTreeMap<String, FileId>,
+) {
+    let mut mark = |path: &str, kind: FileKind, why: &str| {
+        let path = join(path, kind);
+        if !folder.texts.contains_key(&path) {
+            let file = missing(&path, why, sources, diagnostics);
+            absent.insert(path, file);
+        }
+    };
+    mark("", FileKind::Book, "it names the contractor and the people");
+    for (site, node) in tree.folders.iter().filter(|(_, node)| node.is_site()) {
+        mark(
             site,
-            name,
             FileKind::Site,
             "it says who operates the systems, in which time zone and under which rules",
         );
+        for (system, node) in node.folders.iter().filter(|(_, node)| node.is_system()) {
+            let path = format!("{site}/{system}");
+            mark(
+                &path,
+                FileKind::System,
+                "it says which refrigerant the system holds and how much",
+            );
+            for (visit, _) in node
+                .folders
+                .iter()
+                .filter(|(name, node)| node.is_visit(name))
+            {
+                mark(
+                    &format!("{path}/{visit}"),
+                    FileKind::Visit,
+                    "it says who was there, when and why",
+                );
+            }
+        }
+    }
+}
+
+impl<'r> BookReader<'r> {
+    /// A reader of the same files for another core.
+    fn beside(&self) -> BookReader<'r> {
+        BookReader {
+            folder: self.folder,
+            sources: self.sources,
+            absent: self.absent,
+            diagnostics: Diagnostics::default(),
+            asked: BTreeSet::new(),
+            printable: Vec::new(),
+        }
+    }
+
+    /// Takes up what another reader found.
+    fn take_up(&mut self, mut other: BookReader<'_>) {
+        self.diagnostics.append(other.diagnostics);
+        self.asked.append(&mut other.asked);
+        self.printable.append(&mut other.printable);
+    }
+
+    fn site(&mut self, name: &str, node: &Node) -> SiteNotes {
+        let site = self.toml(name, FileKind::Site, &site_file::top::TABLE, SiteNote::read);
+        let site = self.mandatory(site, name, FileKind::Site);
         strangers(
             name,
             node,
             &[FileKind::Site],
-            &self.folder,
-            self.diagnostics,
+            self.folder,
+            &mut self.diagnostics,
         );
-        let systems = node
+        let systems: Vec<_> = node
             .folders
             .iter()
             .filter(|(_, node)| node.is_system())
-            .map(|(system, node)| self.system(&format!("{name}/{system}"), system, node))
+            .collect();
+        let read: Vec<(SystemNotes, BookReader)> = systems
+            .par_iter()
+            .map(|(system, node)| {
+                let mut reader = self.beside();
+                let notes = reader.system(&format!("{name}/{system}"), system, node);
+                (notes, reader)
+            })
+            .collect();
+        let systems = read
+            .into_iter()
+            .map(|(notes, reader)| {
+                self.take_up(reader);
+                notes
+            })
             .collect();
         SiteNotes {
             name: name.to_owned(),
@@ -182,18 +263,13 @@ impl BookReader<'_> {
             &system_file::top::TABLE,
             SystemNote::read,
         );
-        let system = self.mandatory(
-            system,
-            path,
-            FileKind::System,
-            "it says which refrigerant the system holds and how much",
-        );
+        let system = self.mandatory(system, path, FileKind::System);
         strangers(
             path,
             node,
             &[FileKind::System],
-            &self.folder,
-            self.diagnostics,
+            self.folder,
+            &mut self.diagnostics,
         );
         let mut visits = Vec::new();
         for (folder, node) in node
@@ -218,12 +294,7 @@ impl BookReader<'_> {
             &visit_file::top::TABLE,
             VisitNote::read,
         );
-        let visit = self.mandatory(
-            visit,
-            path,
-            FileKind::Visit,
-            "it says who was there, when and why",
-        );
+        let visit = self.mandatory(visit, path, FileKind::Visit);
         let refrigerant = self.toml(
             path,
             FileKind::Refrigerant,
@@ -237,7 +308,7 @@ impl BookReader<'_> {
             ReadingsNote::read,
         );
         let findings = self.findings(path);
-        strangers(path, node, &VISIT_FILES, &self.folder, self.diagnostics);
+        strangers(path, node, &VISIT_FILES, self.folder, &mut self.diagnostics);
         let Some(name) = VisitName::of(folder) else {
             self.diagnostics.push(
                 Diagnostic::error(
@@ -261,15 +332,13 @@ impl BookReader<'_> {
         })
     }
 
-    fn mandatory<T>(
-        &mut self,
-        found: Option<FileNote<T>>,
-        path: &str,
-        kind: FileKind,
-        why: &str,
-    ) -> FileNote<T> {
+    fn mandatory<T>(&self, found: Option<FileNote<T>>, path: &str, kind: FileKind) -> FileNote<T> {
         found.unwrap_or_else(|| FileNote {
-            file: missing(&join(path, kind), why, self.sources, self.diagnostics),
+            file: self
+                .absent
+                .get(&join(path, kind))
+                .copied()
+                .unwrap_or(FileId(0)),
             note: None,
         })
     }
@@ -313,7 +382,7 @@ impl BookReader<'_> {
             return Some(FileNote { file, note: None });
         }
         let source = self.sources.get(file);
-        let note = findings_note::read(file, source, self.diagnostics);
+        let note = findings_note::read(file, source, &mut self.diagnostics);
         self.printable.extend(public_lines(file, source));
         Some(FileNote {
             file,
@@ -325,8 +394,16 @@ impl BookReader<'_> {
 /// Lines of the findings that are not marked private and are no comment.
 fn public_lines(file: FileId, source: &crate::text::Source) -> Vec<Span> {
     let count = source.text.lines().count();
+    let mut in_comment = false;
     (1..=count)
         .map(|line| source.line(line))
+        .filter(|range| {
+            let text = &source.text[range.clone()];
+            let was_in_comment = in_comment;
+            in_comment =
+                (in_comment || text.trim_start().starts_with("<!--")) && !text.contains("-->");
+            !was_in_comment
+        })
         .filter(|range| {
             let text = source.text[range.clone()].trim_start();
             let field = text.trim_start_matches(['-', '*', '+']).trim_start();

@@ -3,6 +3,7 @@
 use crate::text::{Diagnostic, Diagnostics, FileId, Source, Sources, Span, nearest, or_list};
 use crate::vocabulary::FileKind;
 use jiff::civil::Date;
+use rayon::prelude::*;
 use std::collections::BTreeMap;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -84,8 +85,10 @@ pub fn read_folder(
             let skipped = entry.depth() == 1 && SKIPPED.contains(&name.as_ref());
             !skipped && !name.starts_with('.')
         });
-    for entry in walk {
-        let entry = entry.map_err(io::Error::from)?;
+    let entries = walk
+        .collect::<Result<Vec<_>, _>>()
+        .map_err(io::Error::from)?;
+    for (entry, bytes) in read_texts(&entries)? {
         if entry.file_type().is_dir() {
             continue;
         }
@@ -113,7 +116,7 @@ pub fn read_folder(
             folder.files.insert(path, fact);
             continue;
         }
-        let bytes = std::fs::read(entry.path())?;
+        let bytes = bytes.unwrap_or_default();
         folder.files.insert(
             path.clone(),
             FileFact {
@@ -125,6 +128,21 @@ pub fn read_folder(
         add_text(path, bytes, sources, &mut folder, diagnostics);
     }
     Ok(folder)
+}
+
+/// A file of the walk, with its bytes if it is a text.
+type Read<'e> = (&'e walkdir::DirEntry, Option<Vec<u8>>);
+
+/// The entries with the bytes of text files, read on all cores, in the order of the walk.
+fn read_texts(entries: &[walkdir::DirEntry]) -> io::Result<Vec<Read<'_>>> {
+    entries
+        .par_iter()
+        .map(|entry| {
+            let is_text = entry.file_type().is_file() && is_text(&entry.path().to_string_lossy());
+            let bytes = is_text.then(|| std::fs::read(entry.path())).transpose()?;
+            Ok((entry, bytes))
+        })
+        .collect()
 }
 
 fn is_text(path: &str) -> bool {

@@ -41,6 +41,7 @@ pub(super) struct ProseReader<'e, 'd> {
     diagnostics: &'d mut Diagnostics,
     /// An opening tag was told: the one that closes it needs no second word.
     html_told: bool,
+    in_comment: bool,
 }
 
 impl<'e, 'd> ProseReader<'e, 'd> {
@@ -52,6 +53,7 @@ impl<'e, 'd> ProseReader<'e, 'd> {
             pictures: Vec::new(),
             diagnostics,
             html_told: false,
+            in_comment: false,
         }
     }
 
@@ -270,7 +272,13 @@ impl<'e, 'd> ProseReader<'e, 'd> {
     }
 
     fn html(&mut self, text: &str, range: &Range<usize>) {
-        if is_comment(text) || (self.html_told && text.trim().starts_with("</")) {
+        // A comment comes line by line: it goes on until its end mark.
+        let comment = self.in_comment || is_comment(text);
+        let open = text
+            .rfind("<!--")
+            .map_or(self.in_comment, |at| !text[at..].contains("-->"));
+        self.in_comment = open && !text.trim_end().ends_with("-->");
+        if comment || (self.html_told && text.trim().starts_with("</")) {
             return;
         }
         self.html_told = true;

@@ -1,7 +1,7 @@
 //! `refrigerant.toml`: from the tree to typed notes.
 
 use crate::notes::table_reader::{FileReader, TableReader, Whole};
-use crate::quantity::{Mass, Measured};
+use crate::quantity::{Fraction, Mass, Measured};
 use crate::vocabulary::book_file::PRIVATE;
 use crate::vocabulary::refrigerant_file::{
     ChargedTo, Destination, MassHow, MovementKind, MovementWhy, movement,
@@ -64,6 +64,8 @@ pub struct MovementNote {
     pub how: Option<Noted<MassHow>>,
     /// Where recovered refrigerant goes.
     pub destination: Option<Noted<Destination>>,
+    /// Share of a purge that is destroyed.
+    pub destroyed: Option<Noted<Measured<Fraction>>>,
     /// How far it was charged.
     pub charged_to: Option<Noted<ChargedTo>>,
     /// More about it.
@@ -87,6 +89,7 @@ impl MovementNote {
         let mass = reader.get(input, &keys::MASS);
         let how = reader.get(input, &keys::HOW);
         let destination = reader.get(input, &keys::DESTINATION);
+        let destroyed = reader.get(input, &keys::DESTROYED);
         let charged_to = reader.get(input, &keys::CHARGED_TO);
         let note = reader.get(input, &keys::NOTE);
         reader.get(input, &PRIVATE);
@@ -107,6 +110,7 @@ impl MovementNote {
             mass,
             how,
             destination,
+            destroyed,
             charged_to,
             note,
         }

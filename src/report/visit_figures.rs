@@ -8,7 +8,7 @@ use crate::vocabulary::site_file::LeakRateMethodWord;
 use crate::vocabulary::visit_file::Purpose;
 use crate::working::account::{Account, account};
 use crate::working::co2_equivalent::co2_equivalent;
-use crate::working::leak_rate::{LeakRateMethod, Window};
+use crate::working::leak_rate::{LeakRateMethod, Window, lost_in_year};
 use crate::working::outcome::{Outcome, outcome};
 use crate::working::pressure_test::{Hold, hold};
 use crate::working::room::{Room, RoomLimit, rooms};
@@ -37,6 +37,8 @@ pub struct CircuitFigures {
     pub leaked_kg: f64,
     /// Plain loss per year.
     pub plain: Option<Figure>,
+    /// What was lost in the calendar year up to the visit.
+    pub in_year: Option<Figure>,
     /// Statutory leak rates with the rule that asks for each.
     pub statutory: Vec<(&'static RuleSet, Figure)>,
     /// Whether each rule in force covers it.
@@ -118,6 +120,7 @@ impl VisitFigures {
         for circuit in &self.circuits {
             all.extend(&circuit.net);
             all.extend(&circuit.plain);
+            all.extend(&circuit.in_year);
             all.extend(circuit.statutory.iter().map(|(_, figure)| figure));
             all.extend(&circuit.charge_co2e);
             all.extend(&circuit.lost_co2e);
@@ -205,6 +208,7 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         since: None,
         leaked_kg: 0.0,
         plain: None,
+        in_year: None,
         statutory: Vec::new(),
         coverage: Vec::new(),
         account,
@@ -254,6 +258,14 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         verified: last_verification(system, number),
         first: None,
     };
+    let year = addition.at.value.date().year();
+    let in_year = lost_in_year(
+        &figures.account,
+        &full,
+        year,
+        &label(&format!("lost-in-year/{year}")),
+        &format!("Lost in {year} in percent of the full charge{of}"),
+    );
     let plain = window.plain(&label("loss-per-year"), &format!("Loss per year{of}"));
     let mut statutory = Vec::new();
     for (rules, coverage) in &figures.coverage {
@@ -270,6 +282,7 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
     figures.since = since;
     figures.leaked_kg = leaked_kg;
     figures.plain = plain;
+    figures.in_year = in_year;
     figures.statutory = statutory;
     figures
 }

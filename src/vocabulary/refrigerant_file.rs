@@ -1,6 +1,6 @@
 //! Keys of `refrigerant.toml`: every movement of refrigerant.
 
-use crate::quantity::{Mass, Measured};
+use crate::quantity::{Fraction, Mass, Measured};
 use crate::vocabulary::book_file::PRIVATE;
 use crate::vocabulary::key::{Entry, Form, Identifier, Key, Table};
 use crate::vocabulary::value::{Designation, LocalTime, TableMark};
@@ -244,6 +244,11 @@ pub mod movement {
         "Where recovered refrigerant goes.",
         "\"same system\"",
     );
+    pub const DESTROYED: Key<Measured<Fraction>> = Key::quantity(
+        "destroyed",
+        "Share of a purge that is destroyed; at 98 % or more it counts in no leak rate.",
+        "\"98 %\"",
+    );
     pub const CHARGED_TO: Key<ChargedTo> = Key::word(
         "charged-to",
         "How far it was charged.",
@@ -265,6 +270,7 @@ pub mod movement {
         MASS.entry(),
         HOW.entry(),
         DESTINATION.entry(),
+        DESTROYED.entry(),
         CHARGED_TO.entry(),
         NOTE.entry(),
         PRIVATE.entry(),

@@ -35,6 +35,15 @@ pub static PLAIN: Method = Method {
     source: "common practice; days counted from the last addition, a year of 365 days",
 };
 
+/// Sum of a calendar year.
+pub static LOST_IN_YEAR: Method = Method {
+    id: "lost-in-year",
+    name: "Lost in a calendar year in percent of the full charge",
+    formula: "share = 100 % × sum of the year's additions ÷ full charge",
+    mathematics: "s = 100 % dot (sum m_\"added\") / m_\"full\"",
+    source: "40 CFR 82.157(j) and 84.106(j): 125 % or more in a calendar year is to be reported",
+};
+
 /// Rate of one addition scaled up to a year, %; `None` for a second addition on the same day.
 pub fn annualizing(added_kg: f64, full_kg: f64, days: i64) -> Option<f64> {
     let days = days.min(365);
@@ -99,7 +108,7 @@ impl Window<'_> {
         let additions = &self.account.additions;
         let last = additions
             .iter()
-            .position(|known| known.at.value == self.addition.at.value)
+            .rposition(|known| known.at.value == self.addition.at.value)
             .unwrap_or(0);
         let mut first = last;
         while first > 0 {
@@ -149,14 +158,30 @@ impl Window<'_> {
         is_first.then_some(first)
     }
 
+    /// The installation that weighed the full charge in, where no charge is noted between it and this
+    /// loss.
+    fn installed(&self) -> Option<Noted<Moment>> {
+        let first = self.group().first()?;
+        self.account
+            .installed_full
+            .filter(|from| self.previous().is_none() && from.value < first.at.value)
+    }
+
     fn days(&self, working: &mut Working) -> Option<i64> {
-        let previous = self.previous()?;
-        let days = days_between(previous.at.value, self.addition.at.value);
+        let installed = self.installed();
+        let start = match self.previous() {
+            Some(previous) => previous.at,
+            None => installed?,
+        };
+        let days = days_between(start.value, self.addition.at.value);
         working.input(
             "d",
             Value::Days(days),
-            Origin::Notes(vec![previous.at.span, self.addition.at.span]),
+            Origin::Notes(vec![start.span, self.addition.at.span]),
         );
+        if installed.is_some() {
+            working.note("No charge is noted before this loss: the days are counted from the installation, when the full charge was weighed in. If refrigerant was added in between and not noted, more was lost than this.");
+        }
         Some(days)
     }
 
@@ -175,6 +200,7 @@ impl Window<'_> {
             None => self.days(&mut working)?,
         };
         let rate = annualizing(added, full, days)?;
+        say_apart(self.group(), &mut working);
         working.note(format!(
             "If the loss went on as it was over these {} days, this share of the full charge would be lost in a year. It says nothing about when the loss happened within them.",
             days.min(365)
@@ -211,13 +237,16 @@ impl Window<'_> {
             );
         }
         let mut sum = 0.0;
+        let mut counted = Vec::new();
         for addition in &self.account.additions {
             let day = addition.at.value.date();
             let inside = day > start || (day == start && self.verified.is_none());
             if inside && addition.at.value <= end && !self.is_before_anew(addition) {
                 sum += addition_kg(addition, &mut working);
+                counted.push(addition);
             }
         }
+        say_apart(counted, &mut working);
         let full = working.take("m_full", self.full);
         working.note(format!(
             "The window is {cut}. It is not scaled up to a year."
@@ -227,7 +256,9 @@ impl Window<'_> {
 
     /// When refrigerant was last charged before this loss, and whether to full.
     pub fn since(&self) -> Option<(Noted<Moment>, bool)> {
-        self.previous().map(|entry| (entry.at, entry.to_full))
+        self.previous()
+            .map(|entry| (entry.at, entry.to_full))
+            .or_else(|| self.installed().map(|from| (from, true)))
     }
 
     /// What was lost in all, kg: all the additions that belong to this loss.
@@ -265,7 +296,62 @@ impl Window<'_> {
 }
 
 fn addition_kg(addition: &Addition, working: &mut Working) -> f64 {
-    mass(addition, "m_added", addition.kg, working)
+    let added = mass(addition, "m_added", addition.kg, working);
+    if addition.destroyed_kg <= 0.0 {
+        return added;
+    }
+    let destroyed = Value::Computed {
+        flavour: Flavour::Mass,
+        si: addition.destroyed_kg,
+        uncertainty: None,
+    };
+    let origin = Origin::Notes(addition.destroyed_spans.clone());
+    added - working.input("m_destroyed", destroyed, origin)
+}
+
+/// Says what of the additions is not counted, and what is counted though it was put in for the season.
+fn say_apart<'a>(additions: impl IntoIterator<Item = &'a Addition>, working: &mut Working) {
+    let (mut destroyed, mut beyond) = (false, false);
+    for addition in additions {
+        destroyed |= addition.destroyed_kg > 0.0;
+        beyond |= addition.beyond_season_kg > 0.0;
+    }
+    if destroyed {
+        working.note(
+            "What was purged and destroyed to 98 % or more is not counted (40 CFR 82.157(k)).",
+        );
+    }
+    if beyond {
+        working.note("More was charged for the season than was taken out for it in the 12 months before. The definition of a seasonal variance as written (40 CFR 82.152) does not cover that; what was put in beyond it is counted here.");
+    }
+}
+
+/// What was lost from a circuit in a calendar year as a share of its full charge, from the additions
+/// noted; `None` where there are none.
+pub fn lost_in_year(
+    account: &Account,
+    full: &Noted<Measured<Mass>>,
+    year: i16,
+    id: &str,
+    title: &str,
+) -> Option<Figure> {
+    let mut working = Working::of(&LOST_IN_YEAR, id, title);
+    let of_year = |addition: &&Addition| addition.at.value.date().year() == year;
+    let additions: Vec<&Addition> = account.additions.iter().filter(of_year).collect();
+    let sum: f64 = additions
+        .iter()
+        .map(|addition| addition_kg(addition, &mut working))
+        .sum();
+    let full = working.take("m_full", full);
+    say_apart(additions.iter().copied(), &mut working);
+    if account
+        .complete_since
+        .is_none_or(|since| since.date().year() >= year)
+    {
+        working.note("Not every movement of this year is known to this book.");
+    }
+    let share = rolling_average(sum, full)?;
+    (!additions.is_empty()).then(|| working.finish(Value::Percent(share, 2)))
 }
 
 fn mass(addition: &Addition, symbol: &'static str, kg: f64, working: &mut Working) -> f64 {

@@ -1,13 +1,16 @@
 //! Figures and how they were worked out: one file per result, every input with its origin.
 
 pub mod account;
+pub mod balance;
 pub mod bubbles;
 pub mod co2_equivalent;
+pub mod cylinder_balance;
 pub mod evidence;
 pub mod leak_rate;
 pub mod leak_size;
 pub mod outcome;
 pub mod pressure_test;
+pub mod repair_proof;
 pub mod room;
 pub mod service_equivalent;
 pub mod vacuum_rule;
@@ -26,6 +29,7 @@ pub static METHODS: &[&Method] = &[
     &account::NET,
     &co2_equivalent::CO2_EQUIVALENT,
     &leak_rate::ANNUALIZING,
+    &leak_rate::LOST_IN_YEAR,
     &leak_rate::PLAIN,
     &leak_rate::ROLLING,
     &leak_size::MASS_OF_THROUGHPUT,

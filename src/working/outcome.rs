@@ -1,7 +1,7 @@
 //! Outcome of a visit, worked out from findings, proofs and movements; and claims that go beyond them.
 
 use crate::job::{Finding, System, Visit, covers};
-use crate::notes::{DayTime, Look, Proof};
+use crate::notes::{Look, Proof};
 use crate::text::Span;
 use crate::vocabulary::Identifier;
 use crate::vocabulary::Word;
@@ -9,8 +9,10 @@ use crate::vocabulary::finding_field::{FindingKind, FindingState};
 use crate::vocabulary::method_word::Shows;
 use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
 use crate::vocabulary::visit_file::{OutcomeWord, Purpose};
-use crate::working::account::account;
+use crate::working::account::{Account, accounts};
 use crate::working::pressure_test::{HoldVerdict, hold};
+pub use crate::working::repair_proof::moment_of;
+use crate::working::repair_proof::{Ground, written};
 use crate::working::vacuum_test::{Acceptance, rise};
 use jiff::civil::DateTime;
 
@@ -80,6 +82,11 @@ pub struct Outcome {
 
 /// Works out the outcome of a visit of a system, by its number.
 pub fn outcome(system: &System, number: usize) -> Option<Outcome> {
+    outcome_by(system, &accounts(system), number)
+}
+
+/// The same with the accounts of its circuits, where they are known already.
+pub fn outcome_by(system: &System, accounts: &[Account], number: usize) -> Option<Outcome> {
     let visit = system.visits.get(number)?;
     let mut beyond = Vec::new();
     let standings: Vec<Standing> = visit
@@ -88,11 +95,10 @@ pub fn outcome(system: &System, number: usize) -> Option<Outcome> {
         .map(|finding| standing(system, number, finding, &mut beyond))
         .collect();
     let verified = verified(system, number);
-    let added = (0..system.circuits.len()).any(|circuit| {
-        account(system, circuit, number)
-            .addition_of(number)
-            .is_some()
-    });
+    let added = accounts
+        .iter()
+        .filter_map(|account| account.addition_of(number))
+        .any(|addition| addition.shows_loss);
     let kind = kind(visit, &standings, &verified, added);
     if let Some(claim) = visit.note.as_ref().and_then(|note| note.outcome)
         && !bears(kind, claim.value)
@@ -285,17 +291,6 @@ fn clears(look: &Look) -> bool {
     !look.positive() && look.method.value.shows() == Shows::Place
 }
 
-/// A time of day of a visit as a local date and time.
-pub fn moment_of(visit: &Visit, at: DayTime) -> DateTime {
-    let days = i64::from(at.day) - 1;
-    visit
-        .name
-        .date
-        .checked_add(jiff::Span::new().days(days))
-        .unwrap_or(visit.name.date)
-        .to_datetime(at.time)
-}
-
 /// Whether a pressure test named as proof, after the last repair, lost pressure, and no later test of
 /// the same part held.
 fn contradicted(
@@ -344,39 +339,24 @@ fn any_proof(system: &System, visit: &Visit, finding: &Finding, after: Option<Da
 
 /// Whether a proof shows the place or its circuit to hold, and comes after the last repair.
 pub fn proves(system: &System, visit: &Visit, proof: &Proof, after: Option<DateTime>) -> bool {
-    let late = |civil: DateTime| after.is_none_or(|after| civil >= after);
-    match proof {
-        Proof::Look(look) => clears(look) && late(moment_of(visit, look.at.value)),
-        Proof::Named(name) => {
-            let pressure = visit.pressure_tests.iter().any(|test| {
-                test.id == name.value
-                    && late(test.start.at.value.civil)
-                    && system.circuits.get(test.circuit).is_some_and(|circuit| {
-                        matches!(
-                            hold(test, circuit, visit).verdict,
-                            HoldVerdict::NothingLarger | HoldVerdict::HeldNoSize
-                        )
-                    })
-            });
-            let vacuum = visit.vacuum_tests.iter().any(|test| {
-                test.id == name.value
-                    && late(test.start.at.value.civil)
-                    && system
-                        .circuits
-                        .get(test.circuit)
-                        .is_some_and(|circuit| rise(test, circuit).acceptance == Acceptance::Met)
-            });
-            let search = visit.searches.iter().any(|search| {
-                search
-                    .note
-                    .id
-                    .as_ref()
-                    .is_some_and(|id| id.value == name.value)
-                    && late(search.started.value.civil)
-            });
-            pressure || vacuum || search
-        }
-    }
+    let Some(clearance) = written(visit, proof) else {
+        return false;
+    };
+    let shows = match clearance.ground {
+        Ground::Look(look) => clears(look),
+        Ground::Search(_) => true,
+        Ground::Pressure(test) => system.circuits.get(test.circuit).is_some_and(|circuit| {
+            matches!(
+                hold(test, circuit, visit).verdict,
+                HoldVerdict::NothingLarger | HoldVerdict::HeldNoSize
+            )
+        }),
+        Ground::Vacuum(test) => system
+            .circuits
+            .get(test.circuit)
+            .is_some_and(|circuit| rise(test, circuit).acceptance == Acceptance::Met),
+    };
+    shows && after.is_none_or(|after| clearance.at >= after)
 }
 
 fn repaired_earlier(system: &System, number: usize, point: &Identifier) -> bool {

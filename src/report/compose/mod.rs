@@ -18,6 +18,7 @@ mod vacuum_tests;
 mod workings;
 
 pub use history::{HistoryData, history};
+pub use legal::next_dates;
 pub use scene::Scene;
 pub use workings::formulas;
 
