@@ -123,11 +123,7 @@ impl VisitFigures {
             all.extend(&circuit.lost_co2e);
         }
         for (hold, in_service) in self.holds.iter().zip(&self.holds_in_service) {
-            all.extend(&hold.expected);
-            all.extend(&hold.change);
-            all.extend(&hold.leak);
-            all.extend(&hold.limit);
-            all.extend(&hold.limit_mass);
+            all.extend(hold.figures());
             all.extend(in_service.iter().flat_map(InService::figures));
         }
         for (rise, in_service) in self.rises.iter().zip(&self.rises_in_service) {
