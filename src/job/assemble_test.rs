@@ -58,8 +58,8 @@ impl VisitAssembler<'_> {
             by: note.by.as_ref(),
             readings: (
                 note.start.is_some() && note.end.is_some(),
-                sound(&note.start, |reading| reading.whole.sound)
-                    && sound(&note.end, |reading| reading.whole.sound),
+                sound(note.start.as_ref(), |reading| reading.whole.sound)
+                    && sound(note.end.as_ref(), |reading| reading.whole.sound),
             ),
         };
         let circuit = self.names(&common);
@@ -115,8 +115,8 @@ impl VisitAssembler<'_> {
             by: note.by.as_ref(),
             readings: (
                 note.start.is_some() && note.end.is_some(),
-                sound(&note.start, |reading| reading.whole.sound)
-                    && sound(&note.end, |reading| reading.whole.sound),
+                sound(note.start.as_ref(), |reading| reading.whole.sound)
+                    && sound(note.end.as_ref(), |reading| reading.whole.sound),
             ),
         };
         let circuit = self.names(&common);
@@ -295,8 +295,8 @@ impl VisitAssembler<'_> {
 }
 
 /// Whether a reading, if it is there, could be read.
-fn sound<R>(reading: &Option<R>, sound: impl Fn(&R) -> bool) -> bool {
-    reading.as_ref().is_none_or(sound)
+fn sound<R>(reading: Option<&R>, sound: impl Fn(&R) -> bool) -> bool {
+    reading.is_none_or(sound)
 }
 
 fn pressure_row(log: &Log, index: usize, at: Noted<Moment>, span: Span) -> Option<PressureReading> {

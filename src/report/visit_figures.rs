@@ -332,3 +332,28 @@ pub fn figures_json(figures: &VisitFigures, site: &Site, sources: &Sources) -> s
         })
         .collect()
 }
+
+/// What each pressure test of a visit shows, as JSON: its id, the verdict, and why.
+pub fn pressure_tests_json(
+    figures: &VisitFigures,
+    site: &Site,
+    visit: &Visit,
+) -> serde_json::Value {
+    visit
+        .pressure_tests
+        .iter()
+        .zip(&figures.holds)
+        .map(|(test, hold)| {
+            let size = hold
+                .limit
+                .as_ref()
+                .map(|limit| limit.value.print(site.units));
+            serde_json::json!({
+                "id": test.id.0,
+                "verdict": hold.verdict.sentence(&size.unwrap_or_default()),
+                "reasons": hold.reasons,
+                "would-help": hold.most_help(),
+            })
+        })
+        .collect()
+}

@@ -86,13 +86,10 @@ impl Budget {
             .into_iter()
             .reduce(|a, b| if b.1 > a.1 { b } else { a })?;
         let (what, cure) = match cause {
-            Cause::Temperature => (
-                "Temperature",
-                "hold a whole day with a log, and keep the pipe's warmth steady; a finer gauge would gain little",
-            ),
+            Cause::Temperature => ("Temperature", "log a whole day at a steadier temperature"),
             Cause::Scatter => (
                 "What the fit of the log leaves over",
-                "shade the pipe and the thermometer, and keep doors and fans as they are; a finer gauge would gain little",
+                "shade the pipe and the thermometer, and keep doors and fans as they are",
             ),
             Cause::Gauge => ("The gauge", "read a finer gauge, or hold longer"),
             Cause::Air => (
@@ -100,9 +97,14 @@ impl Budget {
                 "read a barometer at both ends, or an absolute gauge",
             ),
         };
+        let no_gauge = if cause != Cause::Gauge && share(Cause::Gauge) < 0.1 {
+            "; a finer gauge would gain little"
+        } else {
+            ""
+        };
         (most > 0.0).then(|| {
             format!(
-                "{what} makes up {}\u{a0}% of the variance: to show smaller leaks, {cure}.",
+                "{what} makes up {}\u{a0}% of the variance: to show smaller leaks, {cure}{no_gauge}.",
                 rounded(100.0 * most, 0)
             )
         })

@@ -34,7 +34,7 @@ const LAG_K: f64 = 0.7;
 /// Share of a temperature change that the gas may not have followed.
 const FOLLOWED: f64 = 0.10;
 /// Where those come from.
-const STUDY: &str = "simulated holds with these values were covered in 90 to 100 % of runs; not measured on this plant";
+const STUDY: &str = "simulated tests with these values were covered in 85 to 100 % of runs; not measured on this plant";
 
 /// End pressure of a constant amount of nitrogen, Pa, from `p₁`, `T₁`, `T₂` (Pa absolute, K).
 ///

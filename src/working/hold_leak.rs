@@ -36,7 +36,7 @@ pub static SMALLEST: Method = Method {
 
 /// The leak of a test, and what follows from it.
 pub(super) struct Leak {
-    pub(super) leak: Figure,
+    pub(super) mean: Figure,
     pub(super) limit: Figure,
     pub(super) smallest: Figure,
 }
@@ -116,7 +116,7 @@ pub(super) fn leak(
         None,
     ));
     Leak {
-        leak,
+        mean: leak,
         limit,
         smallest,
     }

@@ -36,7 +36,9 @@ pub fn least_squares(columns: &[Vec<f64>], y: &[f64]) -> Option<LeastSquares> {
         }
         let new = dot(&rest, &rest).sqrt();
         if new.is_finite() && new > NEW * size && size > 0.0 {
-            rest.iter_mut().for_each(|value| *value /= new);
+            for value in &mut rest {
+                *value /= new;
+            }
             along.push(new);
             basis.push(rest);
             upper.push(along);
@@ -65,7 +67,9 @@ pub fn least_squares(columns: &[Vec<f64>], y: &[f64]) -> Option<LeastSquares> {
             add(&mut weights, -part, solved.get(later)?);
         }
         let own = *upper.get(place)?.get(place)?;
-        weights.iter_mut().for_each(|weight| *weight /= own);
+        for weight in &mut weights {
+            *weight /= own;
+        }
         let column = *kept.get(place)?;
         *fit.coefficients.get_mut(column)? = Some(dot(&weights, y));
         fit.weights.get_mut(column)?.clone_from(&weights);

@@ -66,67 +66,61 @@ pub fn fit_log(course: &Course<'_>) -> Option<LogFit> {
     }
     let first = *means.first()?;
     let end = *course.time_s.last()? - course.time_s.first()?;
-    let zt = |mean: &Mean| Some(nitrogen_z(mean.pressure, mean.temperature)? * mean.temperature);
-    let reference = zt(&first)?;
-    let ratio: Vec<f64> = means
-        .iter()
-        .map(|mean| Some(zt(mean)? / reference))
-        .collect::<Option<_>>()?;
-    let mean_k = means.iter().map(|mean| mean.temperature).sum::<f64>() / means.len() as f64;
-    let lost = |(ratio, mean): (&f64, &Mean)| -ratio * mean.time / end;
-    let mut columns = vec![
-        ratio.clone(),
-        ratio.iter().zip(&means).map(lost).collect(),
-        means.iter().map(|mean| mean.temperature - mean_k).collect(),
-        means.iter().map(|mean| mean.rate).collect(),
-    ];
-    let mut pressures: Vec<f64> = means.iter().map(|mean| mean.pressure).collect();
     let per_kelvin = first.pressure / first.temperature;
-    let rows = means.len();
-    for column in &mut columns {
-        column.extend([0.0, 0.0]);
-    }
+    let mut columns = columns(&means, end)?;
+    let mut pressures: Vec<f64> = means.iter().map(|mean| mean.pressure).collect();
     pressures.extend([0.0, 0.0]);
-    let mut noise = per_kelvin * 0.1;
-    let mut fit = None;
-    let mut spread = (0.0, 1.0);
+    let rows = means.len();
+    // How much the two held coefficients weigh depends on the scatter, which the fit tells.
+    let mut noise = 0.1 * per_kelvin;
+    let mut fitted = None;
     for _ in 0..4 {
         *columns.get_mut(2)?.get_mut(rows)? = noise / (FOLLOWED * per_kelvin);
         *columns.get_mut(3)?.get_mut(rows + 1)? = noise / (BEHIND_S * per_kelvin);
-        let found = least_squares(&columns, &pressures)?;
-        spread = scatter(found.residuals.get(..rows)?);
-        noise = (spread.0 * spread.1.sqrt()).max(1e-6 * first.pressure);
-        fit = Some(found);
+        let fit = least_squares(&columns, &pressures)?;
+        let (residual, correlation) = scatter(fit.residuals.get(..rows)?);
+        noise = (residual * correlation.sqrt()).max(1e-6 * first.pressure);
+        fitted = Some((fit, residual, correlation));
     }
-    let fit = fit?;
-    let whole_share = [
-        columns.first()?.clone(),
-        columns.get(1)?.clone(),
-        columns.get(3)?.clone(),
-    ];
-    let bare = (*least_squares(&whole_share, &pressures)?
-        .coefficients
-        .get(1)?)?;
-    let [_, lost, following, rate] = fit.coefficients[..] else {
+    let (fit, residual_pa, correlation) = fitted?;
+    let [_, Some(lost_pa), following, rate] = fit.coefficients[..] else {
         return None;
     };
-    let own: f64 = fit
-        .weights
-        .get(1)?
-        .iter()
-        .map(|weight| weight * weight)
-        .sum();
+    // The same without `c₂`: how far the share that the gas followed moved the loss.
+    columns.remove(2);
+    let unmoved = least_squares(&columns, &pressures)?.coefficients;
+    let weights = fit.weights.get(1)?.iter();
     let moved = range_k(&means) > TOLD_K;
     Some(LogFit {
-        lost_pa: lost?,
-        scatter_pa: noise * own.sqrt(),
-        following_pa: FOLLOWING_DOUBT * (lost? - bare).abs(),
-        residual_pa: spread.0,
-        correlation: spread.1,
+        lost_pa,
+        scatter_pa: noise * weights.map(|weight| weight.powi(2)).sum::<f64>().sqrt(),
+        following_pa: FOLLOWING_DOUBT * (lost_pa - (*unmoved.get(1)?)?).abs(),
+        residual_pa,
+        correlation,
         means: rows,
         followed: following.filter(|_| moved).map(|pa| 1.0 + pa / per_kelvin),
         behind_s: rate.filter(|_| moved).map(|pa_s| -pa_s / per_kelvin),
     })
+}
+
+/// Columns of `P₀`, `D`, `c₂` and `c₁`, with two rows more for the coefficients that are held.
+fn columns(means: &[Mean], end: f64) -> Option<Vec<Vec<f64>>> {
+    let zt = |mean: &Mean| Some(nitrogen_z(mean.pressure, mean.temperature)? * mean.temperature);
+    let reference = zt(means.first()?)?;
+    let ratios = means.iter().map(|mean| Some(zt(mean)? / reference));
+    let ratios: Vec<f64> = ratios.collect::<Option<_>>()?;
+    let mean_k = means.iter().map(|mean| mean.temperature).sum::<f64>() / means.len() as f64;
+    let lost = |(ratio, mean): (&f64, &Mean)| -ratio * mean.time / end;
+    let mut columns = vec![
+        ratios.clone(),
+        ratios.iter().zip(means).map(lost).collect(),
+        means.iter().map(|mean| mean.temperature - mean_k).collect(),
+        means.iter().map(|mean| mean.rate).collect(),
+    ];
+    for column in &mut columns {
+        column.extend([0.0, 0.0]);
+    }
+    Some(columns)
 }
 
 #[derive(Clone, Copy)]
@@ -155,23 +149,20 @@ fn averaged(course: &Course<'_>) -> Vec<Mean> {
     {
         let (time, pressure) = (time - start, pressure + course.air_pa);
         let slot = ((time / width) as usize).min(MEANS - 1);
-        match means.last_mut().filter(|mean| mean.slot == slot) {
-            Some(mean) => {
-                rows += 1.0;
-                mean.time += (time - mean.time) / rows;
-                mean.pressure += (pressure - mean.pressure) / rows;
-                mean.temperature += (temperature - mean.temperature) / rows;
-            }
-            None => {
-                rows = 1.0;
-                means.push(Mean {
-                    slot,
-                    time,
-                    pressure,
-                    temperature: *temperature,
-                    rate: 0.0,
-                });
-            }
+        if let Some(mean) = means.last_mut().filter(|mean| mean.slot == slot) {
+            rows += 1.0;
+            mean.time += (time - mean.time) / rows;
+            mean.pressure += (pressure - mean.pressure) / rows;
+            mean.temperature += (temperature - mean.temperature) / rows;
+        } else {
+            rows = 1.0;
+            means.push(Mean {
+                slot,
+                time,
+                pressure,
+                temperature: *temperature,
+                rate: 0.0,
+            });
         }
     }
     means

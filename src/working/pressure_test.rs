@@ -4,7 +4,7 @@
 use crate::job::{Circuit, PressureTest, Visit};
 use crate::working::hold_budget::Budget;
 use crate::working::hold_change::{change, expected, nitrogenous};
-use crate::working::hold_leak::{half_width, leak};
+use crate::working::hold_leak::{Leak, half_width, leak};
 use crate::working::hold_log::log_change;
 use crate::working::hold_verdict::{judge, temperature_k};
 use crate::working::leak_size;
@@ -58,6 +58,12 @@ impl Hold {
         .flatten()
     }
 
+    /// Which input it would help most to know better; nothing for a strength test.
+    pub fn most_help(&self) -> Option<String> {
+        let tells = self.verdict != HoldVerdict::Strength;
+        self.budget.most_help().filter(|_| tells)
+    }
+
     /// Largest leak that it leaves possible, Pa m³/s of test gas at the pressure of the test.
     pub fn limit_pa_m3_s(&self) -> Option<f64> {
         self.limit.as_ref().map(|limit| limit.value.number())
@@ -85,12 +91,27 @@ pub fn hold(test: &PressureTest, circuit: &Circuit, visit: &Visit) -> Hold {
     let verdict = judge(
         test,
         changed.as_ref().map(|(change, _)| interval(change)),
-        leaked.as_ref().map(|leaked| interval(&leaked.leak)),
+        leaked.as_ref().map(|leaked| interval(&leaked.mean)),
         &mut reasons,
     );
-    let limit_mass = leaked.as_ref().filter(|_| nitrogenous(test)).map(|leaked| {
+    // What is not shown is not given as a size: a strength test shows none, and a test at moving
+    // temperature, or one whose pressure rose, leaves no size as the largest.
+    let rose = |leaked: &Leak| interval(&leaked.mean).0 < -half_width(&leaked.mean);
+    let leaked = leaked.filter(|_| verdict != HoldVerdict::Strength);
+    let bounds = leaked
+        .as_ref()
+        .is_some_and(|leaked| is_steady(test) && !rose(leaked));
+    let (leak, limit, smallest) = match leaked {
+        Some(leaked) => (
+            Some(leaked.mean),
+            Some(leaked.limit).filter(|_| bounds),
+            Some(leaked.smallest),
+        ),
+        None => (None, None, None),
+    };
+    let limit_mass = limit.as_ref().filter(|_| nitrogenous(test)).map(|limit| {
         leak_size::mass_of(
-            &leaked.limit,
+            limit,
             NITROGEN,
             mean_temperature(test),
             &id("limit-mass"),
@@ -98,10 +119,6 @@ pub fn hold(test: &PressureTest, circuit: &Circuit, visit: &Visit) -> Hold {
         )
     });
     let (change, budget) = changed.unzip();
-    let (leak, limit, smallest) = match leaked {
-        Some(leaked) => (Some(leaked.leak), Some(leaked.limit), Some(leaked.smallest)),
-        None => (None, None, None),
-    };
     Hold {
         verdict,
         reasons,

@@ -8,8 +8,7 @@ use crate::report::compose::tests::{duration, entry, gauge, part_name, worked};
 use crate::report::data::{Block, Chart, Column, ColumnKind, Entry, Row, Table, Test};
 use crate::report::printed::{self, sentence};
 use crate::vocabulary::Word;
-use crate::working::hold_budget::Budget;
-use crate::working::pressure_test::Hold;
+use crate::working::pressure_test::{Hold, HoldVerdict};
 use crate::working::rounded;
 
 /// The verdict as a sentence.
@@ -24,7 +23,7 @@ pub(super) fn pressure_verdict(scene: &Scene<'_>, hold: &Hold) -> String {
 /// A test with all that is said of it.
 pub(super) fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold) -> Test {
     let mut prose: Vec<Block> = hold.reasons.iter().map(Block::plain).collect();
-    prose.extend(hold.budget.most_help().map(Block::plain));
+    prose.extend(hold.most_help().map(Block::plain));
     prose.extend(
         test.note
             .note
@@ -54,7 +53,7 @@ pub(super) fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold)
             .collect(),
         chart: course(scene, test),
         prose,
-        tables: budget_table(scene, &hold.budget).into_iter().collect(),
+        tables: budget_table(scene, hold).into_iter().collect(),
         cautions: Vec::new(),
     }
 }
@@ -119,8 +118,9 @@ fn course(scene: &Scene<'_>, test: &PressureTest) -> Option<Chart> {
 }
 
 /// What each input adds to the uncertainty of the pressure lost.
-fn budget_table(scene: &Scene<'_>, budget: &Budget) -> Option<Table> {
-    if budget.contributions.is_empty() {
+fn budget_table(scene: &Scene<'_>, hold: &Hold) -> Option<Table> {
+    let budget = &hold.budget;
+    if budget.contributions.is_empty() || hold.verdict == HoldVerdict::Strength {
         return None;
     }
     let pressure = |pascal| {
