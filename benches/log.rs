@@ -73,6 +73,7 @@ fn draw(log: &Log) -> usize {
         time_name: "Time since the start",
         limit: None,
         from_zero: false,
+        lines: Vec::new(),
     });
     drawn.unwrap().series.len()
 }

@@ -114,6 +114,7 @@ fn course(scene: &Scene<'_>, test: &PressureTest) -> Option<Chart> {
         time_name: "Time since the start",
         limit: None,
         from_zero: false,
+        lines: Vec::new(),
     })
 }
 
