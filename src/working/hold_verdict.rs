@@ -115,7 +115,7 @@ pub(super) fn judge(
         None if lost - u > 0.0 => HoldVerdict::Leak,
         None if leak.is_none() => HoldVerdict::HeldNoSize,
         None => HoldVerdict::NothingLarger,
-        Some(limit) if lost + u < limit => HoldVerdict::NothingLarger,
+        Some(limit) if lost.max(0.0) + u < limit => HoldVerdict::NothingLarger,
         Some(limit) => {
             reasons.push(
                 if u > limit / 2.0 {
