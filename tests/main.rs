@@ -11,6 +11,7 @@ mod cases;
 mod caution;
 mod coolprop_points;
 mod copied;
+mod decay_pressure;
 mod decay_vacuum;
 mod floors;
 mod help;

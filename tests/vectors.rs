@@ -13,6 +13,7 @@ use rimebook::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
 use rimebook::vocabulary::site_file::RuleSetWord;
 use rimebook::vocabulary::system_file::Category;
 use rimebook::working::account::{Account, Addition, Basis, Entry};
+use rimebook::working::hold_leak::smallest_throughput;
 use rimebook::working::leak_rate::{
     LeakRateMethod, Window, annualizing, days_between, lost_in_year, rolling_average,
 };
@@ -458,6 +459,36 @@ fn printed_examples_of_the_ideal_gas_are_near_the_real_one() {
     near(end(150.0, 80.0, 70.0), 146.95, 0.1);
     // "0.3 psi per °F": UFGS 15182, 3.3.2 (ufgscriteriadocreport.tpub.com/15182); true at 159 psia.
     near(end(144.3, 70.0, 71.0) - 144.3, 0.3, 0.02);
+}
+
+#[test]
+fn the_smallest_leak_of_a_pressure_test_is_that_of_its_budget() {
+    // Derived: 41 bar abs at 20 °C, step and thermometer only; volume in L, hours, step in bar, u(T) in K,
+    // Pa m³/s.
+    let table = [
+        (2.0, 24.0, 0.1, 0.0, 1.9e-4),
+        (8.0, 24.0, 0.1, 0.0, 7.4e-4),
+        (30.0, 24.0, 0.1, 0.0, 2.8e-3),
+        (2.0, 24.0, 0.1, 0.5, 4.9e-4),
+        (8.0, 24.0, 0.1, 0.5, 1.9e-3),
+        (30.0, 24.0, 0.1, 0.5, 7.3e-3),
+        (2.0, 24.0, 0.01, 0.1, 9.2e-5),
+        (8.0, 24.0, 0.01, 0.1, 3.7e-4),
+        (30.0, 24.0, 0.01, 0.1, 1.4e-3),
+        (2.0, 1.0, 0.1, 0.5, 1.2e-2),
+        (8.0, 1.0, 0.1, 0.5, 4.7e-2),
+        (30.0, 1.0, 0.1, 0.5, 1.7e-1),
+    ];
+    for (litres, hours, step_bar, kelvin, expected) in table {
+        let step = step_bar * 1e5 / 12f64.sqrt();
+        let warmth = 41e5 / 293.15 * kelvin;
+        let found = smallest_throughput(
+            2f64.sqrt() * step.hypot(warmth),
+            litres * 1e-3,
+            hours * 3600.0,
+        );
+        near(found / expected, 1.0, 0.04);
+    }
 }
 
 #[test]

@@ -2,15 +2,9 @@
 
 use crate::caution::example::{EMPTIED, REPAIRED_LEAK, VISIT, findings, readings};
 use crate::caution::{Caution, Scene};
-use crate::job::PressureTest;
 use crate::text::Diagnostic;
+use crate::working::pressure_test::is_steady;
 use crate::working::repair_proof::{Ground, only_weak};
-
-/// A hold this long goes over a whole day's warmth and cold, s.
-const A_DAY_S: f64 = 23.0 * 3600.0;
-
-/// Start and end may differ by this much in a shorter hold, K (judgement, after the numerical study).
-const AGREE_K: f64 = 2.0;
 
 pub(super) static CAUTION: Caution = Caution {
     name: "hold-at-moving-temperature",
@@ -92,13 +86,4 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
                 .cure("hold for a full day, or until the temperature is within 2 K of the start"),
         );
     }
-}
-
-fn is_steady(test: &PressureTest) -> bool {
-    let moved = test
-        .start
-        .temperature
-        .zip(test.end.temperature)
-        .map(|(start, end)| (end.value.value.si() - start.value.value.si()).abs());
-    test.seconds() >= A_DAY_S || moved.is_some_and(|moved| moved <= AGREE_K + 1e-6)
 }

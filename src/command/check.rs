@@ -2,7 +2,7 @@
 
 use crate::command::console::{Console, Exit};
 use crate::command::loaded::{Loaded, Target};
-use crate::report::visit_figures::{VisitFigures, figures_json};
+use crate::report::visit_figures::{VisitFigures, figures_json, pressure_tests_json};
 use crate::text::{render, summary, to_json};
 use crate::working::outcome::shown;
 use serde_json::{Value, json};
@@ -29,11 +29,16 @@ pub fn json(loaded: &Loaded, target: &Target, console: &Console) -> Exit {
         .into_iter()
         .filter_map(|(site, system, number)| {
             let figures = VisitFigures::of(site, system, number)?;
-            Some(json!({
-                "visit": system.visits[number].path,
+            let visit = &system.visits[number];
+            let mut value = json!({
+                "visit": visit.path,
                 "outcome": shown(figures.outcome.kind),
                 "figures": figures_json(&figures, site, &loaded.sources),
-            }))
+            });
+            if !visit.pressure_tests.is_empty() {
+                value["pressure-tests"] = pressure_tests_json(&figures, site, visit);
+            }
+            Some(value)
         })
         .collect();
     let value = json!({

@@ -5,11 +5,43 @@ use crate::job::assemble_visit::VisitAssembler;
 use crate::job::book::Visit;
 use crate::job::moment::{self, Moment};
 use crate::job::test::{PressureReading, PressureTest, VacuumReading, VacuumTest};
-use crate::notes::{Columns, Log, PressureTestNote, VacuumTestNote, read_log};
+use crate::notes::{
+    Columns, Log, PressureReadingNote, PressureTestNote, VacuumReadingNote, VacuumTestNote, Whole,
+    read_log,
+};
 use crate::quantity::{
     AbsolutePressure, GaugePressure, Kind, Measured, Pressure, Temperature, VacuumPressure,
 };
 use crate::text::{Diagnostic, FileId, Noted, Span};
+use crate::vocabulary::Identifier;
+
+/// What a noted pressure test and a noted vacuum test have in common.
+struct Common<'n> {
+    /// "pressure test".
+    what: &'static str,
+    whole: &'n Whole,
+    circuit: Option<&'n Noted<Identifier>>,
+    section: Option<&'n Noted<Identifier>>,
+    instruments: [Option<&'n Noted<Identifier>>; 2],
+    by: Option<&'n Noted<Identifier>>,
+    /// Whether both readings are there, and whether each that is there could be read.
+    readings: (bool, bool),
+}
+
+/// Where the rows of a log come from.
+struct LogPlace<'n> {
+    span: Span,
+    file: Option<&'n Noted<String>>,
+    time: Option<&'n Noted<String>>,
+    pressure: Option<&'n Noted<String>>,
+    kind: Kind,
+    temperature: Option<&'n Noted<String>>,
+    /// When its first row was, and the key that says so.
+    start: (Option<Noted<Moment>>, &'static str),
+}
+
+/// First and last reading, and the log if they are its rows.
+type Ends<R> = (R, R, Option<Log>);
 
 impl VisitAssembler<'_> {
     pub(super) fn pressure_test(
@@ -17,22 +49,21 @@ impl VisitAssembler<'_> {
         note: PressureTestNote,
         visit: &Visit,
     ) -> Option<PressureTest> {
-        let circuit = self.circuit(note.circuit.as_ref(), note.whole.span, note.whole.sound);
-        if let Some(section) = &note.section {
-            section_of(
-                self.system,
-                note.circuit.as_ref(),
-                section,
-                self.diagnostics,
-            );
-        }
-        for instrument in [&note.gauge, &note.thermometer].into_iter().flatten() {
-            self.book.instruments.resolve(instrument, self.diagnostics);
-        }
-        if let Some(by) = &note.by {
-            self.book.people.resolve(by, self.diagnostics);
-        }
-        let read = |this: &mut Self, reading: Option<&crate::notes::PressureReadingNote>| {
+        let common = Common {
+            what: "pressure test",
+            whole: &note.whole,
+            circuit: note.circuit.as_ref(),
+            section: note.section.as_ref(),
+            instruments: [note.gauge.as_ref(), note.thermometer.as_ref()],
+            by: note.by.as_ref(),
+            readings: (
+                note.start.is_some() && note.end.is_some(),
+                sound(note.start.as_ref(), |reading| reading.whole.sound)
+                    && sound(note.end.as_ref(), |reading| reading.whole.sound),
+            ),
+        };
+        let circuit = self.names(&common);
+        let read = |this: &mut Self, reading: Option<&PressureReadingNote>| {
             let reading = reading?;
             let at = this.inside(reading.at, visit);
             Some(PressureReading {
@@ -43,32 +74,19 @@ impl VisitAssembler<'_> {
         };
         let start = read(self, note.start.as_ref());
         let end = read(self, note.end.as_ref());
-        let unread = [&note.start, &note.end]
-            .into_iter()
-            .flatten()
-            .any(|reading| !reading.whole.sound);
-        let (start, end, log) = if let Some(log_note) = &note.log {
-            let started = self
-                .inside(note.started, visit)
-                .or(start.map(|start| start.at));
-            let log = self.log(
-                visit,
-                log_note.file.as_ref(),
-                log_note.time.as_ref(),
-                log_note.pressure.as_ref(),
-                Kind::Pressure,
-                log_note.temperature.as_ref(),
-            );
-            let started = self.log_start(started, "started", note.whole.span, note.whole.sound);
-            let (log, started) = (log?, started?);
-            let (start, end) = self.pressure_ends(&log, started, log_note.whole.span)?;
-            (start, end, Some(log))
-        } else {
-            if note.whole.sound && !unread && (note.start.is_none() || note.end.is_none()) {
-                self.readings_missing(note.whole.span, "pressure test");
-            }
-            (start?, end?, None)
-        };
+        let started = self
+            .inside(note.started, visit)
+            .or(start.map(|start| start.at));
+        let place = note.log.as_ref().map(|log| LogPlace {
+            span: log.whole.span,
+            file: log.file.as_ref(),
+            time: log.time.as_ref(),
+            pressure: log.pressure.as_ref(),
+            kind: Kind::Pressure,
+            temperature: log.temperature.as_ref(),
+            start: (started, "started"),
+        });
+        let (start, end, log) = self.ends(&common, place, visit, (start, end), pressure_row)?;
         let circuit = circuit?;
         let id = note.id.clone()?.value;
         let ordered = moment::check_order(&start.at, &end.at, "this test", self.diagnostics)
@@ -83,73 +101,26 @@ impl VisitAssembler<'_> {
         })
     }
 
-    fn pressure_ends(
-        &self,
-        log: &Log,
-        started: Noted<Moment>,
-        span: Span,
-    ) -> Option<(PressureReading, PressureReading)> {
-        let reading = |index: usize| -> Option<PressureReading> {
-            let si = *log.pressure_pa.get(index)?;
-            let value = if log.gauge {
-                Pressure::Gauge(GaugePressure::new(si))
-            } else {
-                Pressure::Absolute(AbsolutePressure::new(si))
-            };
-            let temperature = log.temperature_k.get(index).map(|k| {
-                Noted::new(
-                    Measured {
-                        value: Temperature::new(*k),
-                        uncertainty: None,
-                        step: 0.1,
-                        unit: "°C",
-                    },
-                    span,
-                )
-            });
-            Some(PressureReading {
-                at: Noted::new(
-                    started
-                        .value
-                        .after(*log.time_s.get(index)?, &self.site.zone),
-                    started.span,
-                ),
-                pressure: Noted::new(
-                    Measured {
-                        value,
-                        uncertainty: None,
-                        step: log.pressure_step_pa,
-                        unit: log.pressure_unit,
-                    },
-                    span,
-                ),
-                temperature,
-            })
-        };
-        Some((reading(0)?, reading(log.time_s.len().checked_sub(1)?)?))
-    }
-
     pub(super) fn vacuum_test(
         &mut self,
         note: VacuumTestNote,
         visit: &Visit,
     ) -> Option<VacuumTest> {
-        let circuit = self.circuit(note.circuit.as_ref(), note.whole.span, note.whole.sound);
-        if let Some(section) = &note.section {
-            section_of(
-                self.system,
-                note.circuit.as_ref(),
-                section,
-                self.diagnostics,
-            );
-        }
-        if let Some(gauge) = &note.gauge {
-            self.book.instruments.resolve(gauge, self.diagnostics);
-        }
-        if let Some(by) = &note.by {
-            self.book.people.resolve(by, self.diagnostics);
-        }
-        let read = |this: &mut Self, reading: Option<&crate::notes::VacuumReadingNote>| {
+        let common = Common {
+            what: "vacuum test",
+            whole: &note.whole,
+            circuit: note.circuit.as_ref(),
+            section: note.section.as_ref(),
+            instruments: [note.gauge.as_ref(), None],
+            by: note.by.as_ref(),
+            readings: (
+                note.start.is_some() && note.end.is_some(),
+                sound(note.start.as_ref(), |reading| reading.whole.sound)
+                    && sound(note.end.as_ref(), |reading| reading.whole.sound),
+            ),
+        };
+        let circuit = self.names(&common);
+        let read = |this: &mut Self, reading: Option<&VacuumReadingNote>| {
             let reading = reading?;
             let at = this.inside(reading.at, visit);
             Some(VacuumReading {
@@ -159,30 +130,17 @@ impl VisitAssembler<'_> {
         };
         let start = read(self, note.start.as_ref());
         let end = read(self, note.end.as_ref());
-        let unread = [&note.start, &note.end]
-            .into_iter()
-            .flatten()
-            .any(|reading| !reading.whole.sound);
         let isolated = self.inside(note.isolated, visit);
-        let (start, end, log) = if let Some(log_note) = &note.log {
-            let log = self.log(
-                visit,
-                log_note.file.as_ref(),
-                log_note.time.as_ref(),
-                log_note.pressure.as_ref(),
-                Kind::VacuumPressure,
-                log_note.temperature.as_ref(),
-            );
-            let isolated = self.log_start(isolated, "isolated", note.whole.span, note.whole.sound);
-            let (log, isolated) = (log?, isolated?);
-            let (start, end) = self.vacuum_ends(&log, isolated, log_note.whole.span)?;
-            (start, end, Some(log))
-        } else {
-            if note.whole.sound && !unread && (note.start.is_none() || note.end.is_none()) {
-                self.readings_missing(note.whole.span, "vacuum test");
-            }
-            (start?, end?, None)
-        };
+        let place = note.log.as_ref().map(|log| LogPlace {
+            span: log.whole.span,
+            file: log.file.as_ref(),
+            time: log.time.as_ref(),
+            pressure: log.pressure.as_ref(),
+            kind: Kind::VacuumPressure,
+            temperature: log.temperature.as_ref(),
+            start: (isolated, "isolated"),
+        });
+        let (start, end, log) = self.ends(&common, place, visit, (start, end), vacuum_row)?;
         let circuit = circuit?;
         let id = note.id.clone()?.value;
         let ordered = moment::check_order(&start.at, &end.at, "this test", self.diagnostics)
@@ -197,32 +155,49 @@ impl VisitAssembler<'_> {
         })
     }
 
-    fn vacuum_ends(
-        &self,
-        log: &Log,
-        isolated: Noted<Moment>,
-        span: Span,
-    ) -> Option<(VacuumReading, VacuumReading)> {
-        let reading = |index: usize| -> Option<VacuumReading> {
-            Some(VacuumReading {
-                at: Noted::new(
-                    isolated
-                        .value
-                        .after(*log.time_s.get(index)?, &self.site.zone),
-                    isolated.span,
-                ),
-                pressure: Noted::new(
-                    Measured {
-                        value: VacuumPressure::new(*log.pressure_pa.get(index)?),
-                        uncertainty: None,
-                        step: log.pressure_step_pa,
-                        unit: log.pressure_unit,
-                    },
-                    span,
-                ),
-            })
+    /// The circuit of a test; tells what its other names do not stand for.
+    fn names(&mut self, common: &Common<'_>) -> Option<usize> {
+        let whole = common.whole;
+        let circuit = self.circuit(common.circuit, whole.span, whole.sound);
+        if let Some(section) = common.section {
+            section_of(self.system, common.circuit, section, self.diagnostics);
+        }
+        for instrument in common.instruments.into_iter().flatten() {
+            self.book.instruments.resolve(instrument, self.diagnostics);
+        }
+        if let Some(by) = common.by {
+            self.book.people.resolve(by, self.diagnostics);
+        }
+        circuit
+    }
+
+    /// First and last reading: as noted, or the rows of the log.
+    fn ends<R>(
+        &mut self,
+        common: &Common<'_>,
+        place: Option<LogPlace<'_>>,
+        visit: &Visit,
+        (start, end): (Option<R>, Option<R>),
+        row: impl Fn(&Log, usize, Noted<Moment>, Span) -> Option<R>,
+    ) -> Option<Ends<R>> {
+        let Some(place) = place else {
+            let (both, sound) = common.readings;
+            if common.whole.sound && sound && !both {
+                self.readings_missing(common.whole.span, common.what);
+            }
+            return Some((start?, end?, None));
         };
-        Some((reading(0)?, reading(log.time_s.len().checked_sub(1)?)?))
+        let log = self.log(visit, &place);
+        let (first, key) = place.start;
+        let first = self.log_start(first, key, common.whole.span, common.whole.sound);
+        let (log, first) = (log?, first?);
+        let at = |index: usize| {
+            let seconds = *log.time_s.get(index)?;
+            let moment = first.value.after(seconds, &self.site.zone);
+            row(&log, index, Noted::new(moment, first.span), place.span)
+        };
+        let (start, end) = (at(0)?, at(log.time_s.len().checked_sub(1)?)?);
+        Some((start, end, Some(log)))
     }
 
     fn lasts(&mut self, start: &Noted<Moment>, end: &Noted<Moment>) -> bool {
@@ -274,22 +249,13 @@ impl VisitAssembler<'_> {
         );
     }
 
-    fn log(
-        &mut self,
-        visit: &Visit,
-        file: Option<&Noted<String>>,
-        time: Option<&Noted<String>>,
-        pressure: Option<&Noted<String>>,
-        kind: Kind,
-        temperature: Option<&Noted<String>>,
-    ) -> Option<Log> {
-        let file = file?;
-        let id = self.visit_file_id(visit, file)?;
+    fn log(&mut self, visit: &Visit, place: &LogPlace<'_>) -> Option<Log> {
+        let id = self.visit_file_id(visit, place.file?)?;
         let columns = Columns {
-            time: time?,
-            pressure: pressure?,
-            pressure_kind: kind,
-            temperature,
+            time: place.time?,
+            pressure: place.pressure?,
+            pressure_kind: place.kind,
+            temperature: place.temperature,
         };
         read_log(id, self.sources.get(id), &columns, self.diagnostics)
     }
@@ -325,5 +291,48 @@ impl VisitAssembler<'_> {
                 None => diagnostic.cure("put the CSV file into the visit folder and name it here"),
             });
         None
+    }
+}
+
+/// Whether a reading, if it is there, could be read.
+fn sound<R>(reading: Option<&R>, sound: impl Fn(&R) -> bool) -> bool {
+    reading.is_none_or(sound)
+}
+
+fn pressure_row(log: &Log, index: usize, at: Noted<Moment>, span: Span) -> Option<PressureReading> {
+    let si = *log.pressure_pa.get(index)?;
+    let value = if log.gauge {
+        Pressure::Gauge(GaugePressure::new(si))
+    } else {
+        Pressure::Absolute(AbsolutePressure::new(si))
+    };
+    let temperature = log.temperature_k.get(index).map(|k| Measured {
+        value: Temperature::new(*k),
+        uncertainty: None,
+        step: 0.1,
+        unit: "°C",
+    });
+    Some(PressureReading {
+        at,
+        pressure: Noted::new(written(value, log), span),
+        temperature: temperature.map(|measured| Noted::new(measured, span)),
+    })
+}
+
+fn vacuum_row(log: &Log, index: usize, at: Noted<Moment>, span: Span) -> Option<VacuumReading> {
+    let value = VacuumPressure::new(*log.pressure_pa.get(index)?);
+    Some(VacuumReading {
+        at,
+        pressure: Noted::new(written(value, log), span),
+    })
+}
+
+/// A pressure as the log's column writes it.
+fn written<T>(value: T, log: &Log) -> Measured<T> {
+    Measured {
+        value,
+        uncertainty: None,
+        step: log.pressure_step_pa,
+        unit: log.pressure_unit,
     }
 }

@@ -106,11 +106,10 @@ impl LogReader<'_> {
         let mut csv = csv::ReaderBuilder::new()
             .delimiter(delimiter)
             .flexible(true)
-            .trim(csv::Trim::All)
             .comment(Some(b'#'))
             .from_reader(self.source.text.as_bytes());
         let names: Vec<String> = match csv.headers() {
-            Ok(names) => names.iter().map(str::to_owned).collect(),
+            Ok(names) => names.iter().map(|name| name.trim().to_owned()).collect(),
             Err(_) => Vec::new(),
         };
         let time = self.column(&names, columns.time, Kind::Duration, header_line.clone());
@@ -180,11 +179,11 @@ impl LogReader<'_> {
         temperature: Option<&Column>,
         log: &mut Log,
     ) {
-        let mut record = csv::StringRecord::new();
+        let mut record = csv::ByteRecord::new();
         let mut first_instant = None;
         let mut decimals = 0;
         loop {
-            match csv.read_record(&mut record) {
+            match csv.read_byte_record(&mut record) {
                 Ok(true) => {}
                 Ok(false) => break,
                 Err(error) => {
@@ -231,8 +230,9 @@ impl LogReader<'_> {
                 };
                 log.temperature_k.push(temperature_k);
             }
-            let written = record.get(pressure.index).unwrap_or("");
-            decimals = decimals.max(written.split_once('.').map_or(0, |(_, part)| part.len()));
+            let written = cell(&record, pressure.index).as_bytes();
+            let point = written.iter().position(|byte| *byte == b'.');
+            decimals = decimals.max(point.map_or(0, |at| written.len() - at - 1));
             log.time_s.push(seconds);
             log.pressure_pa.push(pressure_pa);
         }
@@ -244,21 +244,22 @@ impl LogReader<'_> {
         log.pressure_step_pa = scale * 10f64.powi(-i32::try_from(decimals).unwrap_or(0));
     }
 
-    fn value(&mut self, record: &csv::StringRecord, column: &Column, line: usize) -> Option<f64> {
+    fn value(&mut self, record: &csv::ByteRecord, column: &Column, line: usize) -> Option<f64> {
         let number = self.number(record, column.index, line)?;
         let unit = column.unit.as_ref()?;
         let si = unit.scale * number + unit.shift;
-        let text = format!("{number} {}", unit.suffix);
-        if si < 0.0 && !unit.gauge && unit.kind != Kind::Duration && read(unit.kind, &text).is_err()
-        {
-            self.row_fault(line, &format!("`{text}` cannot be"), "below zero");
-            return None;
+        if si < 0.0 && !unit.gauge && unit.kind != Kind::Duration {
+            let text = format!("{number} {}", unit.suffix);
+            if read(unit.kind, &text).is_err() {
+                self.row_fault(line, &format!("`{text}` cannot be"), "below zero");
+                return None;
+            }
         }
         Some(si)
     }
 
-    fn number(&mut self, record: &csv::StringRecord, index: usize, line: usize) -> Option<f64> {
-        let text = record.get(index).unwrap_or("");
+    fn number(&mut self, record: &csv::ByteRecord, index: usize, line: usize) -> Option<f64> {
+        let text = cell(record, index);
         let number = text.parse::<f64>().ok().filter(|n| n.is_finite());
         if number.is_none() {
             if text.is_empty() {
@@ -281,12 +282,12 @@ impl LogReader<'_> {
 
     fn instant(
         &mut self,
-        record: &csv::StringRecord,
+        record: &csv::ByteRecord,
         index: usize,
         line: usize,
         first: &mut Option<DateTime>,
     ) -> Option<f64> {
-        let text = record.get(index).unwrap_or("");
+        let text = cell(record, index);
         let Ok(instant) = text.replacen(' ', "T", 1).parse::<DateTime>() else {
             self.row_fault(
                 line,
@@ -359,6 +360,12 @@ impl LogReader<'_> {
             self.diagnostics.push(diagnostic);
         }
     }
+}
+
+/// A cell without the blanks about it; the whole log is valid UTF-8, so that every cell is.
+fn cell(record: &csv::ByteRecord, index: usize) -> &str {
+    let bytes = record.get(index).unwrap_or_default();
+    std::str::from_utf8(bytes).unwrap_or_default().trim()
 }
 
 /// The unit in a column's name: in brackets, or after an underscore.

@@ -186,24 +186,25 @@ fn trimmed(value: f64) -> String {
 
 /// At most [`MOST_POINTS`] points: of each run of rows its lowest and its highest, in order.
 fn thinned(time_s: &[f64], values: &[f64]) -> Vec<(f64, f64)> {
-    let pairs: Vec<(f64, f64)> = time_s.iter().copied().zip(values.iter().copied()).collect();
-    if pairs.len() <= MOST_POINTS {
-        return pairs;
+    if values.len() <= MOST_POINTS {
+        let rows = time_s.iter().copied().zip(values.iter().copied());
+        return rows.collect();
     }
-    let run = pairs.len().div_ceil(MOST_POINTS / 2);
+    let run = values.len().div_ceil(MOST_POINTS / 2);
     let mut kept = Vec::new();
-    for chunk in pairs.chunks(run) {
-        let by_value = |a: &&(f64, f64), b: &&(f64, f64)| a.1.total_cmp(&b.1);
-        let (low, high) = (chunk.iter().min_by(by_value), chunk.iter().max_by(by_value));
+    for (times, values) in time_s.chunks(run).zip(values.chunks(run)) {
+        let by_value = |a: &(f64, f64), b: &(f64, f64)| a.1.total_cmp(&b.1);
+        let rows = || times.iter().copied().zip(values.iter().copied());
+        let (low, high) = (rows().min_by(by_value), rows().max_by(by_value));
         if let (Some(low), Some(high)) = (low, high) {
             let (first, second) = if low.0 <= high.0 {
                 (low, high)
             } else {
                 (high, low)
             };
-            kept.push(*first);
+            kept.push(first);
             if first.0 < second.0 {
-                kept.push(*second);
+                kept.push(second);
             }
         }
     }

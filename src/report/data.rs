@@ -420,6 +420,8 @@ pub struct Test {
     pub chart: Option<Chart>,
     /// More to say, in prose.
     pub prose: Vec<Block>,
+    /// What makes its result uncertain.
+    pub tables: Vec<Table>,
     /// Cautions that concern this test.
     pub cautions: Vec<Caution>,
 }

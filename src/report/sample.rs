@@ -606,6 +606,7 @@ fn tests() -> Vec<Test> {
             ],
             chart: None,
             prose: vec![],
+            tables: vec![],
             cautions: vec![],
         },
         Test {
@@ -655,6 +656,7 @@ fn tests() -> Vec<Test> {
                 }],
             }),
             prose: vec![],
+            tables: vec![],
             cautions: vec![caution(
                 "warmed-during-the-rise",
                 "The pipe warmed by 1.5 K while the gauge was watched.",

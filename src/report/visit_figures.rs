@@ -126,11 +126,7 @@ impl VisitFigures {
             all.extend(&circuit.lost_co2e);
         }
         for (hold, in_service) in self.holds.iter().zip(&self.holds_in_service) {
-            all.extend(&hold.expected);
-            all.extend(&hold.change);
-            all.extend(&hold.leak);
-            all.extend(&hold.limit);
-            all.extend(&hold.limit_mass);
+            all.extend(hold.figures());
             all.extend(in_service.iter().flat_map(InService::figures));
         }
         for (rise, in_service) in self.rises.iter().zip(&self.rises_in_service) {
@@ -345,6 +341,31 @@ pub fn figures_json(figures: &VisitFigures, site: &Site, sources: &Sources) -> s
                     "origin": input.origin.print(sources),
                 })).collect::<Vec<_>>(),
                 "notes": figure.notes,
+            })
+        })
+        .collect()
+}
+
+/// What each pressure test of a visit shows, as JSON: its id, the verdict, and why.
+pub fn pressure_tests_json(
+    figures: &VisitFigures,
+    site: &Site,
+    visit: &Visit,
+) -> serde_json::Value {
+    visit
+        .pressure_tests
+        .iter()
+        .zip(&figures.holds)
+        .map(|(test, hold)| {
+            let size = hold
+                .limit
+                .as_ref()
+                .map(|limit| limit.value.print(site.units));
+            serde_json::json!({
+                "id": test.id.0,
+                "verdict": hold.verdict.sentence(&size.unwrap_or_default()),
+                "reasons": hold.reasons,
+                "would-help": hold.most_help(),
             })
         })
         .collect()

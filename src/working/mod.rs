@@ -6,9 +6,17 @@ pub mod bubbles;
 pub mod co2_equivalent;
 pub mod cylinder_balance;
 pub mod evidence;
+mod hold_air;
+pub mod hold_budget;
+pub mod hold_change;
+pub mod hold_leak;
+pub mod hold_log;
+pub mod hold_verdict;
 pub mod leak_rate;
 pub mod leak_size;
+mod least_squares;
 pub mod outcome;
+pub mod pressure_log;
 pub mod pressure_test;
 pub mod repair_proof;
 pub mod room;
@@ -33,10 +41,12 @@ pub static METHODS: &[&Method] = &[
     &leak_rate::PLAIN,
     &leak_rate::ROLLING,
     &leak_size::MASS_OF_THROUGHPUT,
-    &pressure_test::CHANGE,
-    &pressure_test::EXPECTED,
-    &pressure_test::LEAK,
-    &pressure_test::LIMIT,
+    &hold_change::CHANGE,
+    &hold_change::EXPECTED,
+    &hold_leak::LEAK,
+    &hold_leak::LIMIT,
+    &hold_leak::SMALLEST,
+    &hold_log::LOG_CHANGE,
     &room::CONCENTRATION,
     &room::QUARTER_LIMIT,
     &service_equivalent::MOLECULAR,

@@ -132,14 +132,8 @@ fn test_fact(scene: &Scene<'_>) -> Option<Fact> {
         None => "Whole circuit, tested".to_owned(),
     };
     let size = hold.limit_mass.as_ref().or(hold.limit.as_ref());
-    let value = match (hold.verdict, size) {
-        (HoldVerdict::NothingLarger, Some(figure)) => {
-            format!("Nothing larger than {}", rate(scene, figure))
-        }
-        (HoldVerdict::Leak, _) => "Pressure was lost".to_owned(),
-        (HoldVerdict::HeldNoSize, _) => "Pressure held; no size can be given".to_owned(),
-        _ => "Not decided".to_owned(),
-    };
+    let printed_size = size.map(|figure| rate(scene, figure));
+    let value = hold.verdict.short(&printed_size.unwrap_or_default());
     let gas = test.note.gas.map_or("gas", |gas| gas.value.word());
     let pressure = crate::quantity::print(&test.start.pressure.value, scene.site.units);
     Some(Fact {

@@ -10,6 +10,7 @@ mod in_service;
 mod legal;
 mod method;
 mod points;
+mod pressure_tests;
 mod readings;
 mod scene;
 mod schematic;

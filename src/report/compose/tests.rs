@@ -1,16 +1,12 @@
-//! Pressure and vacuum tests: facts, verdict, results, and the course of a log as a chart.
+//! Pressure and vacuum tests in order, and what both have in common.
 
-use crate::job::PressureTest;
-use crate::quantity::{Flavour, print};
-use crate::report::chart::{Course, chart};
 use crate::report::compose::in_service::in_service;
+use crate::report::compose::pressure_tests::{pressure_test, pressure_verdict};
 use crate::report::compose::scene::Scene;
 use crate::report::compose::vacuum_tests::{vacuum_test, vacuum_verdict};
-use crate::report::data::{Block, Entry, Test};
-use crate::report::printed::{self, sentence};
-use crate::vocabulary::{Identifier, Word};
+use crate::report::data::{Entry, Test};
+use crate::vocabulary::Identifier;
 use crate::working::Figure;
-use crate::working::pressure_test::{Hold, HoldVerdict};
 use crate::working::service_equivalent::InService;
 
 /// All tests, pressure tests first.
@@ -115,118 +111,6 @@ pub fn duration(seconds: f64) -> String {
         (0, minutes) => format!("{minutes}\u{a0}min"),
         (hours, 0) => format!("{hours}\u{a0}h"),
         (hours, minutes) => format!("{hours}\u{a0}h\u{a0}{minutes}\u{a0}min"),
-    }
-}
-
-fn pressure_verdict(scene: &Scene<'_>, hold: &Hold) -> String {
-    let units = scene.site.units;
-    match (hold.verdict, &hold.limit) {
-        (HoldVerdict::NothingLarger, Some(limit)) => format!(
-            "Nothing larger than {} was shown.",
-            limit.value.print(units)
-        ),
-        (HoldVerdict::NothingLarger | HoldVerdict::HeldNoSize, _) => {
-            "The pressure held within its uncertainty; no leak size can be given without the volume."
-                .to_owned()
-        }
-        (HoldVerdict::Leak, _) => {
-            "More pressure was lost than temperature and readings explain: it leaks.".to_owned()
-        }
-        (HoldVerdict::Strength, _) => {
-            "Strength test: it says nothing about small leaks.".to_owned()
-        }
-        (HoldVerdict::Inconclusive, _) => "The test does not decide.".to_owned(),
-    }
-}
-
-fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold) -> Test {
-    let units = scene.site.units;
-    let reading = |reading: &crate::job::PressureReading| {
-        let pressure = print(&reading.pressure.value, units);
-        let temperature = reading
-            .temperature
-            .map_or_else(String::new, |t| format!(", {}", print(&t.value, units)));
-        format!(
-            "{}: {pressure}{temperature}",
-            printed::moment(reading.at.value.civil)
-        )
-    };
-    let mut facts = vec![
-        entry("Gas", test.note.gas.map_or("", |gas| gas.value.word())),
-        entry("Start", reading(&test.start)),
-        entry("End", reading(&test.end)),
-        entry("Held", duration(test.seconds())),
-    ];
-    if let Some(most) = scene
-        .system
-        .circuits
-        .get(test.circuit)
-        .and_then(|c| c.most(test.section()))
-    {
-        facts.push(entry(
-            "Highest allowable",
-            print(&most.value, units).to_string(),
-        ));
-    }
-    facts.extend(gauge(test.note.gauge.as_ref()));
-    if let Some(limit) = &test.note.leak_limit {
-        facts.push(entry(
-            "Limit asked for",
-            print(&limit.value, units).to_string(),
-        ));
-    }
-    let mut results = Vec::new();
-    for (key, figure) in [
-        ("Expected at the end", &hold.expected),
-        ("Lost beyond temperature", &hold.change),
-        ("Mean leak", &hold.leak),
-        ("Largest leak left possible", &hold.limit),
-        ("As nitrogen", &hold.limit_mass),
-    ] {
-        results.extend(figure.as_ref().map(|figure| worked(key, figure, scene)));
-    }
-    let mut prose: Vec<Block> = hold.reasons.iter().map(Block::plain).collect();
-    prose.extend(
-        test.note
-            .note
-            .as_ref()
-            .map(|note| Block::plain(sentence(&note.value))),
-    );
-    Test {
-        id: test.id.0.clone(),
-        heading: format!(
-            "Pressure test {} of {}",
-            test.id,
-            part_name(scene, test.circuit, test.section())
-        ),
-        verdict: pressure_verdict(scene, hold),
-        facts,
-        results,
-        chart: test.log.as_ref().and_then(|log| {
-            let name = if log.gauge {
-                "Pressure (gauge)"
-            } else {
-                "Pressure (absolute)"
-            };
-            chart(&Course {
-                time_s: &log.time_s,
-                value_si: &log.pressure_pa,
-                flavour: if log.gauge {
-                    Flavour::GaugePressure
-                } else {
-                    Flavour::AbsolutePressure
-                },
-                written: log.pressure_unit,
-                units,
-                name,
-                time_name: "Time since the start",
-                limit: None,
-                from_zero: false,
-                lines: Vec::new(),
-            })
-        }),
-        prose,
-        cautions: Vec::new(),
     }
 }
 

@@ -141,6 +141,7 @@ pub(super) fn vacuum_test(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> 
             })
         }),
         prose,
+        tables: Vec::new(),
         cautions: Vec::new(),
     }
 }
