@@ -27,6 +27,7 @@ mod readme;
 #[cfg(feature = "pdf")]
 mod report;
 mod robustness;
+mod schema;
 mod slips;
 mod start;
 mod units_round_trip;

@@ -309,7 +309,8 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
             let options = crate::command::report::Options {
                 draft,
                 into: into.as_deref(),
-                issue: issue.then(|| on.unwrap_or_else(|| jiff::Zoned::now().date())),
+                issue,
+                on,
                 json: format == Format::Json,
             };
             crate::command::report::report(loaded, target, &options, &console)

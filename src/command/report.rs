@@ -7,6 +7,7 @@ use crate::job::{Site, System};
 use crate::report::issue::{ISSUED, Issues};
 use crate::text::{Diagnostics, render, summary};
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
+use jiff::Timestamp;
 use jiff::civil::Date;
 use serde_json::{Value, json};
 use std::io::Write;
@@ -19,8 +20,10 @@ pub struct Options<'o> {
     pub draft: bool,
     /// Folder to write to.
     pub into: Option<&'o Path>,
-    /// The day of an issue to be frozen.
-    pub issue: Option<Date>,
+    /// Whether an issue is frozen.
+    pub issue: bool,
+    /// Its day; today at the site if left out.
+    pub on: Option<Date>,
     /// JSON on standard output.
     pub json: bool,
 }
@@ -50,11 +53,11 @@ pub fn report(loaded: &Loaded, target: &Target, options: &Options<'_>, console: 
             Exit::Usage
         };
     }
-    if options.issue.is_some() && visits.len() != 1 {
+    if options.issue && visits.len() != 1 {
         console.err("error: an issue is of one visit\n  = help: give the visit: rimebook report --issue harbour/ice-1/2026-06-18\n");
         return Exit::Usage;
     }
-    if options.issue.is_some() && options.draft {
+    if options.issue && options.draft {
         console.err("error: a draft is never issued\n  = help: put the errors right, then use --issue without --draft\n");
         return Exit::Usage;
     }
@@ -138,7 +141,9 @@ fn one(
     options: &Options<'_>,
 ) -> Made {
     let path = &visit.1.visits[visit.2].path;
-    match print_report(loaded, visit, branding, options.draft, options.issue) {
+    let today = || visit.0.zone.to_datetime(Timestamp::now()).date();
+    let issuing = options.issue.then(|| options.on.unwrap_or_else(today));
+    match print_report(loaded, visit, branding, options.draft, issuing) {
         Ok(report) => {
             if let Some(issues) = &report.issued
                 && let Err(message) = keep(loaded, path, issues)

@@ -6,12 +6,13 @@
 //! `None` or an empty list and then leaves no trace on the page. Line breaks inside a `String` are not
 //! meant to occur; longer text is [`Block`]s.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 pub use crate::text::prose::{Block, Inline};
 
 /// The whole report of one visit, in the order of its pages.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct ReportData {
     /// What the document is: title, language, paper, colours, footer.
@@ -69,7 +70,7 @@ pub struct ReportData {
 }
 
 /// What the document is.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Document {
     /// Title in the metadata: "Leak search and repair, Flake ice machine 1, 18 June 2026".
@@ -93,7 +94,7 @@ pub struct Document {
 }
 
 /// A size of sheet.
-#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Paper {
     /// 210 mm by 297 mm.
@@ -104,7 +105,7 @@ pub enum Paper {
 }
 
 /// A calendar date, validated before it comes here.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct DocumentDate {
     /// Year, 1 to 9999.
@@ -126,7 +127,7 @@ impl Default for DocumentDate {
 }
 
 /// The texts at the foot of every page; the page numbers are the template's.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Footer {
     /// "2026-06-18".
@@ -140,7 +141,7 @@ pub struct Footer {
 }
 
 /// Who made the visit.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Contractor {
     /// Name of the firm.
@@ -154,7 +155,7 @@ pub struct Contractor {
 }
 
 /// What was visited, why and when.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Head {
     /// "Leak search and repair".
@@ -170,7 +171,7 @@ pub struct Head {
 }
 
 /// The outcome of the visit.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Outcome {
     /// One sentence, or two short ones.
@@ -180,7 +181,7 @@ pub struct Outcome {
 }
 
 /// A fact of the first page.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Fact {
     /// "Repaired joint".
@@ -194,7 +195,7 @@ pub struct Fact {
 }
 
 /// A caution for the reader of the report.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Caution {
     /// Name in kebab-case: "outcome-beyond-evidence".
@@ -206,7 +207,7 @@ pub struct Caution {
 }
 
 /// The points, as one table.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Points {
     /// Unit of the sizes, for the head of the column: "g/yr"; none if nothing is sized.
@@ -216,7 +217,7 @@ pub struct Points {
 }
 
 /// One point of the first page.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct PointRow {
     /// Number in the report, the same as the finding's: "1".
@@ -234,7 +235,7 @@ pub struct PointRow {
 }
 
 /// The state of a point; each has a shape of its own, so that none is told by colour alone.
-#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum PointState {
     /// Repaired and proved: an open ring.
@@ -261,7 +262,7 @@ pub enum PointState {
 }
 
 /// Something that is still open.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct OpenItem {
     /// What is open, in a sentence.
@@ -271,7 +272,7 @@ pub struct OpenItem {
 }
 
 /// Something that has to happen.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct NextDate {
     /// "Re-check the repaired joint".
@@ -285,7 +286,7 @@ pub struct NextDate {
 }
 
 /// What an issue after the first changes.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Revision {
     /// "B".
@@ -297,7 +298,7 @@ pub struct Revision {
 }
 
 /// A key and a value of a narrow list of facts.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Entry {
     /// "Cause".
@@ -309,7 +310,7 @@ pub struct Entry {
 }
 
 /// What was checked for safety.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Safety {
     /// What was checked on the day, each with its time and its reading.
@@ -321,7 +322,7 @@ pub struct Safety {
 }
 
 /// A finding.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Finding {
     /// Number in the report: "1".
@@ -347,7 +348,7 @@ pub struct Finding {
 }
 
 /// A line of evidence.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Evidence {
     /// "09:10" or "day 2, 09:10".
@@ -359,7 +360,7 @@ pub struct Evidence {
 }
 
 /// One photograph, or two that belong side by side.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 #[serde(tag = "t", rename_all = "kebab-case")]
 pub enum Picture {
     /// A photograph by itself.
@@ -377,7 +378,7 @@ pub enum Picture {
 }
 
 /// A photograph on the page.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Photo {
     /// Place in the list of photographs given to the typesetter, from 1.
@@ -391,7 +392,7 @@ pub struct Photo {
 }
 
 /// A ring on a photograph.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Ring {
     /// From the left, in percent of the width, 0 to 100.
@@ -403,7 +404,7 @@ pub struct Ring {
 }
 
 /// A pressure or vacuum test.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Test {
     /// Id in the notes: "p1".
@@ -427,7 +428,7 @@ pub struct Test {
 }
 
 /// A chart in scaled positions: 0 is left or bottom, 1 is right or top.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Chart {
     /// What the chart shows, for whoever cannot see it.
@@ -445,7 +446,7 @@ pub struct Chart {
 }
 
 /// An axis of a chart.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Axis {
     /// Title with its unit: "Time since isolation, min".
@@ -455,7 +456,7 @@ pub struct Axis {
 }
 
 /// A tick of an axis.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Tick {
     /// Position, 0 to 1.
@@ -465,7 +466,7 @@ pub struct Tick {
 }
 
 /// A curve of a chart.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Series {
     /// Name, set at the end of the curve.
@@ -477,7 +478,7 @@ pub struct Series {
 }
 
 /// How a curve is drawn.
-#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum SeriesStroke {
     /// A full line.
@@ -492,7 +493,7 @@ pub enum SeriesStroke {
 }
 
 /// A horizontal limit of a chart.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Limit {
     /// Height, 0 to 1.
@@ -502,7 +503,7 @@ pub struct Limit {
 }
 
 /// The circuit as a drawing, in scaled positions: 0, 0 is left and top, 1, 1 right and bottom.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Schematic {
     /// What the drawing shows, for whoever cannot see it.
@@ -520,7 +521,7 @@ pub struct Schematic {
 }
 
 /// A part of the schematic: its symbol and its name.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Vessel {
     /// Middle, from the left, 0 to 1.
@@ -536,7 +537,7 @@ pub struct Vessel {
 }
 
 /// Symbols of the schematic, plain shapes in the manner of ISO 14617.
-#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Symbol {
     /// A circle with lines that close in on the outlet.
@@ -559,7 +560,7 @@ pub enum Symbol {
 }
 
 /// A side.
-#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Side {
     /// Above.
@@ -572,7 +573,7 @@ pub enum Side {
 }
 
 /// A line of the schematic.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Pipe {
     /// Corners, across and down, each 0 to 1.
@@ -584,7 +585,7 @@ pub struct Pipe {
 }
 
 /// A point of the report on the schematic.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct SchematicMark {
     /// From the left, 0 to 1.
@@ -600,7 +601,7 @@ pub struct SchematicMark {
 }
 
 /// A part of the report made of prose, facts and tables.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Part {
     /// Prose before the tables.
@@ -614,7 +615,7 @@ pub struct Part {
 }
 
 /// A table with a repeated head.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Table {
     /// "Circuit a, R-449A"; also what a screen reader announces.
@@ -628,7 +629,7 @@ pub struct Table {
 }
 
 /// A column of a table.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Column {
     /// Head, with the unit: "Mass, kg".
@@ -638,7 +639,7 @@ pub struct Column {
 }
 
 /// How the cells of a column are set.
-#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum ColumnKind {
     /// Text that takes what room is left and breaks over lines.
@@ -653,7 +654,7 @@ pub enum ColumnKind {
 }
 
 /// A row of a table.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Row {
     /// The cells, from the left.
@@ -663,7 +664,7 @@ pub struct Row {
 }
 
 /// Where the system stands under one rule.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct LegalRow {
     /// The rule: "Regulation (EU) 2024/573, Article 5".
@@ -675,7 +676,7 @@ pub struct LegalRow {
 }
 
 /// How it was searched, and what that could not show.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Method {
     /// Prose before the tables.
@@ -691,7 +692,7 @@ pub struct Method {
 }
 
 /// A place that was not reached.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct NotReached {
     /// The place, in words.
@@ -701,7 +702,7 @@ pub struct NotReached {
 }
 
 /// Advice given.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Advice {
     /// The advice, in a sentence.
@@ -713,7 +714,7 @@ pub struct Advice {
 }
 
 /// Who signs.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Signature {
     /// "For the contractor".
@@ -727,7 +728,7 @@ pub struct Signature {
 }
 
 /// A working of the appendix.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct WorkingEntry {
     /// Number in print: "W7".
@@ -755,7 +756,7 @@ pub struct WorkingEntry {
 }
 
 /// What went into a working.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct WorkingInput {
     /// Symbol in the formula: "p₁".

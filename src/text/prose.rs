@@ -3,10 +3,11 @@
 //! It is made from the Markdown of the notes. Text is always data: nothing in it is ever evaluated
 //! by the typesetter.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 /// A block of prose.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(tag = "t", rename_all = "kebab-case")]
 pub enum Block {
     /// A paragraph.
@@ -53,7 +54,7 @@ pub enum Block {
 }
 
 /// A run inside a block.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(tag = "t", rename_all = "kebab-case")]
 pub enum Inline {
     /// Plain text.
