@@ -98,7 +98,7 @@ fn summary(data: &ReportData, envelope: &Envelope) -> String {
         text += "\r\n";
     };
     add(&[format!("{}, {}", data.head.system, data.head.date)]);
-    add(&[data.outcome.sentence.clone()]);
+    add(std::slice::from_ref(&data.outcome.sentence));
     add(&[data.outcome.because.join(" ")]);
     for caution in &data.cautions {
         let because = caution.because.clone().unwrap_or_default();

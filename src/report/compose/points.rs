@@ -11,10 +11,11 @@ use crate::working::evidence::grade;
 pub fn points(scene: &Scene<'_>) -> Points {
     let mut rows = Vec::new();
     let mut sized = false;
+    let unit = size_unit(scene);
     for (number, finding, standing) in scene.findings() {
         let (state, state_words) = scene.state(finding, standing);
-        let size = size_of(scene, finding);
-        sized |= size.as_deref().is_some_and(|size| size != "not sized");
+        let size = size_of(scene, finding, unit);
+        sized |= size.as_deref().is_some_and(|size| size != NOT_SIZED);
         rows.push(PointRow {
             number: number.to_string(),
             place: scene.place(finding),
@@ -65,10 +66,6 @@ pub fn points(scene: &Scene<'_>) -> Points {
         }
         add(place, PointState::NotReached, "not reached".to_owned());
     }
-    let unit = match scene.site.units {
-        crate::quantity::UnitSystem::Metric => "g/yr",
-        crate::quantity::UnitSystem::Us => "oz/yr",
-    };
     Points {
         size_unit: sized.then(|| unit.to_owned()),
         rows,
@@ -134,35 +131,55 @@ fn history_row(scene: &Scene<'_>, life: &PointHistory) -> Row {
     }
 }
 
-fn size_of(scene: &Scene<'_>, finding: &crate::job::Finding) -> Option<String> {
-    let Some(size) = &finding.note.size else {
-        return crate::working::outcome::is_leak(finding).then(|| "not sized".to_owned());
+/// The unit of all sizes of a table: the larger one where every size is at least one of it.
+fn size_unit(scene: &Scene<'_>) -> &'static str {
+    let (small, large, one_large) = match scene.site.units {
+        crate::quantity::UnitSystem::Metric => ("g/yr", "kg/yr", 1000.0 * GRAM_A_YEAR),
+        crate::quantity::UnitSystem::Us => ("oz/yr", "lb/yr", 453.592_37 * GRAM_A_YEAR),
     };
-    let unit = match scene.site.units {
-        crate::quantity::UnitSystem::Metric => "g/yr",
-        crate::quantity::UnitSystem::Us => "oz/yr",
+    let mut sizes = scene
+        .findings()
+        .filter_map(|(_, finding, _)| Some(finding.note.size.as_ref()?.rate.value.value.si()));
+    if sizes.all(|si| si >= one_large) {
+        large
+    } else {
+        small
+    }
+}
+
+fn size_of(scene: &Scene<'_>, finding: &crate::job::Finding, unit: &str) -> Option<String> {
+    let Some(size) = &finding.note.size else {
+        return crate::working::outcome::is_leak(finding).then(|| NOT_SIZED.to_owned());
     };
     let measured = size.rate.value;
+    let how = if size.measured { "" } else { ", estimated" };
     let LeakRate::Mass(_) = measured.value else {
-        return Some(crate::quantity::print(&measured, scene.site.units).to_string());
+        let printed = crate::quantity::print(&measured, scene.site.units);
+        return Some(format!("{printed}{how}"));
     };
-    let decimals = |si: f64| u8::from(si < 10.0 * LIMIT_OF_WHOLE);
     let in_unit = |si: f64, decimals: u8| {
         crate::quantity::print_as(Flavour::MassRate, si, unit, decimals)
             .map(|printed| printed.number)
     };
-    let digits = decimals(measured.value.si());
+    let whole = |si: f64| {
+        in_unit(si, 3)
+            .and_then(|number| number.parse::<f64>().ok())
+            .is_some_and(|number| number >= 10.0)
+    };
+    let digits = u8::from(!whole(measured.value.si()));
     let number = in_unit(measured.value.si(), digits)?;
     Some(
         match measured.uncertainty.and_then(|half| in_unit(half, digits)) {
-            Some(half) => format!("{number} ± {half}"),
-            None => number,
+            Some(half) => format!("{number} ± {half}{how}"),
+            None => format!("{number}{how}"),
         },
     )
 }
 
-/// A gram a year, kg/s: below ten of them a size keeps one decimal.
-const LIMIT_OF_WHOLE: f64 = 1e-3 / 31_536_000.0;
+const NOT_SIZED: &str = "not sized";
+
+/// A gram a year, kg/s.
+const GRAM_A_YEAR: f64 = 1e-3 / 31_536_000.0;
 
 /// Places not reached, in words, with the reasons; those reached by another search left out.
 pub fn not_reached(scene: &Scene<'_>) -> Vec<(String, String)> {
