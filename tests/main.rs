@@ -13,6 +13,8 @@ mod coolprop_points;
 mod copied;
 mod decay_pressure;
 mod decay_vacuum;
+mod deadlines;
+mod due_by_hand;
 mod floors;
 mod help;
 mod ledger;
