@@ -165,14 +165,11 @@ fn a_repair_waits_for_its_re_check_as_by_hand() {
     assert_eq!(due(book.path(), "2026-08-01", "30 days"), (Vec::new(), 0));
 }
 
+/// Field, what it is about, and the file it should stand in.
+type Missing = (String, String, String);
+
 /// Fields and missing fields of each system, and the missing ones.
-fn records(
-    book: &Path,
-) -> (
-    Vec<(String, usize, usize)>,
-    Vec<(String, String, String)>,
-    i32,
-) {
+fn records(book: &Path) -> (Vec<(String, usize, usize)>, Vec<Missing>, i32) {
     let (text, code) = said(book, &["records", "--on", "2026-08-01", "--format", "json"]);
     let told: serde_json::Value = serde_json::from_str(&text).unwrap();
     let mut counts = Vec::new();

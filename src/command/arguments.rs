@@ -7,6 +7,7 @@ use crate::command::{
     account, check, compare, convert, due, explain, points, records, refrigerant, start,
 };
 use clap::{Parser, Subcommand, ValueEnum};
+use jiff::civil::Date;
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 

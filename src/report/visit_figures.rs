@@ -1,6 +1,6 @@
 //! Every figure of a visit, in the order of the report.
 
-use crate::job::{Moment, Site, System};
+use crate::job::{Moment, Site, System, Visit};
 use crate::ruleset::{Coverage, RuleSet, coverage, last_verification, method_of, plant_of};
 pub use crate::ruleset::{gwp_set_of, rules_of};
 use crate::text::{Noted, Sources};
