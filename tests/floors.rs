@@ -35,6 +35,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("fast_image_resize::", &["report"]),
     ("rayon::", &["notes", "report", "command"]),
     ("clap::", &["command"]),
+    ("icalendar::", &["command"]),
     ("anstream::", &["command"]),
     ("indicatif::", &["command"]),
     ("println!", &["command"]),

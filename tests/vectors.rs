@@ -7,7 +7,7 @@ use jiff::tz::TimeZone;
 use rimebook::job::Moment;
 use rimebook::quantity::{Mass, Measured, PressureDifference, Throughput, parse};
 use rimebook::refrigerant::{co2e_kg, find, nitrogen_z};
-use rimebook::ruleset::{Plant, RULE_SETS, RuleSet, coverage, interval_months, trigger_percent};
+use rimebook::ruleset::{Plant, RULE_SETS, RuleSet, Size, coverage, is_chronic, trigger_percent};
 use rimebook::text::{FileId, Noted, Span};
 use rimebook::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
 use rimebook::vocabulary::site_file::RuleSetWord;
@@ -371,15 +371,26 @@ fn european_check_intervals_turn_at_their_tonnes() {
         };
         let rules = RuleSet::of(RuleSetWord::Eu2024).unwrap();
         let result = coverage(rules, find(gas).unwrap(), kg, plant);
-        let tonnes = result.co2e_t.unwrap_or(0.0);
+        let size = Size {
+            tonnes: result.co2e_t.unwrap_or(0.0),
+            annex_two_kg: result.annex_two_kg,
+            kg,
+        };
         result
             .covered
-            .then(|| interval_months(tonnes, result.annex_two_kg, false))
+            .then(|| rules.check_months(size, false).unwrap())
     };
     assert_eq!(check("R-410A", 23.95, false), Some(12));
     assert_eq!(check("R-410A", 23.96, false), Some(6));
     assert_eq!(check("R-404A", 127.5, false), Some(3));
-    assert_eq!(interval_months(500.004, 0.0, true), 6);
+    let tonnes = |tonnes| Size {
+        tonnes,
+        ..Size::default()
+    };
+    let rules = RuleSet::of(RuleSetWord::Eu2024).unwrap();
+    assert_eq!(rules.check_months(tonnes(500.004), true), Some(6));
+    assert!(rules.detection_mandatory(tonnes(500.004)));
+    assert!(!rules.detection_mandatory(tonnes(499.9)));
     assert_eq!(check("R-32", 7.40, false), None);
     assert_eq!(check("R-32", 7.41, false), Some(12));
     assert_eq!(check("R-1234yf", 0.999, false), None);
@@ -387,6 +398,70 @@ fn european_check_intervals_turn_at_their_tonnes() {
     assert_eq!(check("R-1234yf", 10.0, false), Some(6));
     assert_eq!(check("R-134a", 6.99, true), None);
     assert_eq!(check("R-134a", 7.0, true), Some(12));
+}
+
+#[test]
+fn a_chronic_loss_is_125_percent_or_more() {
+    // D10, derived from 40 CFR 82.157(j) and 84.106(j): full charge 50 lb.
+    let lost: f64 = [20.0, 20.0, 22.0, 0.5].iter().sum();
+    assert!(is_chronic(lost, 50.0));
+    assert!(!is_chronic(62.0, 50.0), "124 %");
+}
+
+#[test]
+fn great_britain_and_europe_take_their_own_gwp() {
+    // Derived: 3.606 kg of R-448A are 5.002 t with 1387.09 of 517/2014 and 4.998 t with 1386.00 of
+    // 2024/573. Below, the 1 kg of Annex II gases leaves it undecided, not covered.
+    let plant = Plant::default();
+    assert!(covered(RuleSetWord::Gb, "R-448A", "3.606 kg", plant));
+    assert!(!covered(RuleSetWord::Eu2024, "R-448A", "3.606 kg", plant));
+    // No kg test in Great Britain (from memory).
+    assert!(!covered(RuleSetWord::Gb, "R-1234yf", "10 kg", plant));
+    assert!(covered(RuleSetWord::Eu2024, "R-1234yf", "10 kg", plant));
+    // Printed kg are rounded and are no thresholds: R-410A "2.4 kg" of gov.uk is 5.01 t; R-404A
+    // "1.27 kg" of NetRegs is 4.98 t.
+    assert!(covered(RuleSetWord::Gb, "R-410A", "2.4 kg", plant));
+    assert!(!covered(RuleSetWord::Gb, "R-404A", "1.27 kg", plant));
+}
+
+#[test]
+fn the_old_ozone_rule_of_great_britain_goes_by_kg() {
+    // Regulation (EC) 1005/2009, Article 23(2), read in a stored Bulgarian text.
+    let plant = Plant::default();
+    let hermetic = Plant {
+        hermetic: true,
+        ..plant
+    };
+    let word = RuleSetWord::GbOzone;
+    assert!(covered(word, "R-22", "3 kg", plant) && !covered(word, "R-22", "2.99 kg", plant));
+    assert!(covered(word, "R-22", "6 kg", hermetic));
+    assert!(!covered(word, "R-22", "5.99 kg", hermetic));
+    assert!(!covered(word, "R-410A", "30 kg", plant));
+    let rules = RuleSet::of(word).unwrap();
+    let months = |kg| {
+        let size = Size {
+            kg,
+            ..Size::default()
+        };
+        rules.check_months(size, false)
+    };
+    assert_eq!(
+        [2.9, 3.0, 30.0, 300.0].map(months),
+        [None, Some(12), Some(6), Some(3)]
+    );
+}
+
+#[test]
+fn a_home_is_left_out_of_part_84_only_for_air_conditioning_and_heat_pumps() {
+    // 40 CFR 84.106(a).
+    let home = |category| Plant {
+        residential: true,
+        category: Some(category),
+        ..Plant::default()
+    };
+    let us84 = |plant| covered(RuleSetWord::Us84, "R-410A", "15 lb", plant);
+    assert!(!us84(home(Category::ComfortCooling)) && !us84(home(Category::HeatPump)));
+    assert!(us84(home(Category::CommercialRefrigeration)));
 }
 
 #[test]

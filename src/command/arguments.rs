@@ -3,8 +3,11 @@
 use crate::command::console::{Console, Exit};
 use crate::command::convert_leak::Asked;
 use crate::command::loaded::{LoadFault, Loaded, Target, load};
-use crate::command::{account, check, compare, convert, explain, points, refrigerant, start};
+use crate::command::{
+    account, check, compare, convert, due, explain, points, records, refrigerant, start,
+};
 use clap::{Parser, Subcommand, ValueEnum};
+use jiff::civil::Date;
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 
@@ -223,6 +226,51 @@ enum Command {
         #[arg(long, value_enum, default_value = "people")]
         format: Format,
     },
+    /// Lists what is due across all sites, what is overdue first
+    ///
+    /// Verification tests, leak checks, repairs, reports and leakage detection systems by the rules in
+    /// force at each site; for a whole book also certificates, yearly checks and calibrations, and
+    /// proof tests of cylinders. Each line says what it counts from, with its file and line. Visits
+    /// after the day are left out. Examples: rimebook due; rimebook due brackwater --within "30 days";
+    /// rimebook due --format calendar --into due.ics. Exit code 3: something is overdue or falls due
+    /// within the time asked for.
+    Due {
+        /// Book, site or system
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// Day from which to look, such as 2026-08-01; today if left out
+        #[arg(long)]
+        on: Option<Date>,
+        /// How far to look ahead
+        #[arg(long, default_value = "90 days")]
+        within: String,
+        /// For people, for machines, or as iCalendar (RFC 5545) for any calendar
+        #[arg(long, value_enum, default_value = "people")]
+        format: DueFormat,
+        /// File to write to, instead of standard output
+        #[arg(long)]
+        into: Option<PathBuf>,
+    },
+    /// Lists what has to be on record by the rules in force, and what is missing
+    ///
+    /// For each system and rule: every field with the file and line that hold it, or the file and the
+    /// line to write. With --format csv a table for an inspector. Visits after the day are left out.
+    /// Examples: rimebook records brackwater/flake-ice-1; rimebook records --format csv --into
+    /// records.csv. Exit code 3: something is missing.
+    Records {
+        /// Book, site or system
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// Day as at which to look, such as 2026-08-01; today if left out
+        #[arg(long)]
+        on: Option<Date>,
+        /// For people, for machines, or as a table
+        #[arg(long, value_enum, default_value = "people")]
+        format: Sheet,
+        /// File to write to, instead of standard output
+        #[arg(long)]
+        into: Option<PathBuf>,
+    },
     /// Explains a caution, or how a figure was worked out
     ///
     /// Examples: rimebook explain pressure-above-plate; rimebook explain pressure-test/p1
@@ -270,6 +318,17 @@ pub(super) enum AccountTable {
     Year,
     /// Every movement
     Movement,
+}
+
+/// How what is due is printed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+enum DueFormat {
+    /// For people
+    People,
+    /// JSON with a version number
+    Json,
+    /// iCalendar, RFC 5545
+    Calendar,
 }
 
 /// Runs a command line and gives the exit code.
@@ -389,6 +448,40 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
             let as_json = format == Format::Json;
             refrigerant::refrigerant(&name, &at, altitude.as_deref(), as_json, &console)
         }
+        Command::Due {
+            path,
+            on,
+            within,
+            format,
+            into,
+        } => with_book(&path, &console, |loaded, target| {
+            let print: due::Print = match format {
+                DueFormat::People => due::people,
+                DueFormat::Json => due::json,
+                DueFormat::Calendar => crate::command::calendar::calendar,
+            };
+            due::due(
+                loaded,
+                target,
+                (on, &within),
+                print,
+                into.as_deref(),
+                &console,
+            )
+        }),
+        Command::Records {
+            path,
+            on,
+            format,
+            into,
+        } => with_book(&path, &console, |loaded, target| {
+            let print: records::Print = match format {
+                Sheet::People => records::people,
+                Sheet::Json => records::json,
+                Sheet::Csv => records::csv,
+            };
+            records::records(loaded, target, on, print, into.as_deref(), &console)
+        }),
         Command::Explain { name, path, format } => {
             explain::explain(&name, &path, format == Format::Json, &console)
         }

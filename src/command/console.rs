@@ -12,6 +12,8 @@ pub enum Exit {
     Errors = 1,
     /// The command line is wrong.
     Usage = 2,
+    /// Something is due, or missing, where that was asked (`due`, `records`).
+    Due = 3,
     /// A fault of this program.
     OurFault = 70,
     /// The disk could not be read or written.

@@ -2,11 +2,13 @@
 
 mod account;
 mod arguments;
+mod calendar;
 mod check;
 mod compare;
 mod console;
 mod convert;
 mod convert_leak;
+mod due;
 mod explain;
 mod fresh_visit;
 mod loaded;
@@ -18,6 +20,7 @@ mod plain_table;
 mod points;
 #[cfg(feature = "pdf")]
 mod printed_report;
+mod records;
 mod refrigerant;
 mod refrigerant_sheet;
 #[cfg(feature = "pdf")]

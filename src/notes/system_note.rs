@@ -30,6 +30,10 @@ pub struct SystemNote {
     pub residential: Option<Noted<bool>>,
     /// Has a fixed leakage detection system that alerts the operator.
     pub leak_detection_system: Option<Noted<bool>>,
+    /// Days on which that system was checked.
+    pub leak_detection_checked: Vec<Noted<Date>>,
+    /// Days on which a chronic loss was reported.
+    pub chronic_loss_reported: Vec<Noted<Date>>,
     /// Refrigerant and charge over time.
     pub in_force: Vec<InForceNote>,
     /// Circuits.
@@ -53,6 +57,8 @@ impl SystemNote {
         let hermetic_label = reader.get(input, &keys::HERMETIC_LABEL);
         let residential = reader.get(input, &keys::RESIDENTIAL);
         let leak_detection_system = reader.get(input, &keys::LEAK_DETECTION_SYSTEM);
+        let leak_detection_checked = reader.list(input, &keys::LEAK_DETECTION_CHECKED);
+        let chronic_loss_reported = reader.list(input, &keys::CHRONIC_LOSS_REPORTED);
         let in_force = reader
             .tables(input, &keys::IN_FORCE, &in_force::TABLE)
             .into_iter()
@@ -90,6 +96,8 @@ impl SystemNote {
             hermetic_label,
             residential,
             leak_detection_system,
+            leak_detection_checked,
+            chronic_loss_reported,
             in_force,
             circuit,
             area,

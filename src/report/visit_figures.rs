@@ -1,14 +1,12 @@
 //! Every figure of a visit, in the order of the report.
 
 use crate::job::{Moment, Site, System, Visit};
-use crate::refrigerant::GwpSet;
-use crate::ruleset::{Coverage, Plant, RuleSet, coverage};
+use crate::ruleset::{Coverage, RuleSet, coverage, last_verification, method_of, plant_of};
+pub use crate::ruleset::{gwp_set_of, rules_of};
 use crate::text::{Noted, Sources};
-use crate::vocabulary::site_file::LeakRateMethodWord;
-use crate::vocabulary::visit_file::Purpose;
 use crate::working::account::{Account, account};
 use crate::working::co2_equivalent::co2_equivalent;
-use crate::working::leak_rate::{LeakRateMethod, Window, lost_in_year};
+use crate::working::leak_rate::{Window, lost_in_year};
 use crate::working::outcome::{Outcome, outcome};
 use crate::working::pressure_test::{Hold, hold};
 use crate::working::room::{Room, RoomLimit, rooms};
@@ -16,7 +14,6 @@ use crate::working::service_equivalent::{InService, of_pressure_test, of_vacuum_
 use crate::working::vacuum_test::{Rise, rise};
 use crate::working::vapour_state::{VapourState, vapour_state};
 use crate::working::{Figure, Origin};
-use jiff::civil::Date;
 
 /// What is known of one circuit at a visit.
 #[derive(Debug)]
@@ -148,16 +145,6 @@ impl VisitFigures {
     }
 }
 
-/// Rule sets in force at a site on a day.
-pub fn rules_of(site: &Site, day: Date) -> Vec<&'static RuleSet> {
-    site.note
-        .iter()
-        .flat_map(|note| &note.rules)
-        .filter_map(|word| RuleSet::of(word.value))
-        .filter(|rules| rules.holds_on(day))
-        .collect()
-}
-
 /// Which limit of a room the code of a site goes by: that of ASHRAE 34 under the rules of the United
 /// States, else that of EN 378-1 (common practice; the local code decides).
 fn room_limit(site: &Site) -> RoomLimit {
@@ -172,13 +159,6 @@ fn room_limit(site: &Site) -> RoomLimit {
     } else {
         RoomLimit::Practical
     }
-}
-
-/// The GWP set that a site's reports use: that of its first rule set, else AR6.
-pub fn gwp_set_of(site: &Site, day: Date) -> GwpSet {
-    rules_of(site, day)
-        .first()
-        .map_or(GwpSet::Ar6, |rules| rules.gwp)
 }
 
 fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) -> CircuitFigures {
@@ -281,45 +261,6 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
     figures.in_year = in_year;
     figures.statutory = statutory;
     figures
-}
-
-/// The statutory method chosen at a site; annualizing where none is noted.
-fn method_of(site: &Site) -> (LeakRateMethod, &'static str) {
-    match site
-        .note
-        .as_ref()
-        .and_then(|note| note.leak_rate_method)
-        .map(|method| method.value)
-    {
-        Some(LeakRateMethodWord::RollingAverage) => {
-            (LeakRateMethod::RollingAverage, "rolling-average")
-        }
-        _ => (LeakRateMethod::Annualizing, "annualizing"),
-    }
-}
-
-/// What of a system matters for coverage.
-pub fn plant_of(system: &System) -> Plant {
-    let flag = |value: Option<Noted<bool>>| value.is_some_and(|noted| noted.value);
-    system
-        .note
-        .as_ref()
-        .map_or_else(Plant::default, |note| Plant {
-            hermetic: flag(note.hermetic_label),
-            residential: flag(note.residential),
-        })
-}
-
-/// The last follow-up verification before a visit that showed all identified leaks repaired.
-fn last_verification(system: &System, number: usize) -> Option<Noted<crate::job::Moment>> {
-    (0..number).rev().find_map(|earlier| {
-        let visit: &Visit = &system.visits[earlier];
-        let purpose = visit.note.as_ref()?.purpose?;
-        let found = outcome(system, earlier)?;
-        let all = purpose.value == Purpose::Verification
-            && found.kind == crate::working::outcome::OutcomeKind::RepairVerified;
-        all.then(|| visit.end().map(|end| Noted::new(end, purpose.span)))?
-    })
 }
 
 /// Every figure of a visit as JSON: id, title, printed value, SI value, inputs with their places.

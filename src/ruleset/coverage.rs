@@ -3,6 +3,7 @@
 use crate::refrigerant::{EuAnnex, OzoneClass, Refrigerant, co2e_kg};
 use crate::ruleset::RuleSet;
 use crate::vocabulary::site_file::RuleSetWord;
+use crate::vocabulary::system_file::Category;
 
 /// A pound, kg: exact by the international yard and pound agreement of 1959.
 const POUND: f64 = 0.453_592_37;
@@ -29,6 +30,18 @@ pub struct Plant {
     pub hermetic: bool,
     /// In a residential building.
     pub residential: bool,
+    /// Its category, if it is noted.
+    pub category: Option<Category>,
+}
+
+impl Plant {
+    /// Air conditioning or a heat pump of a home, as far as the notes tell.
+    fn is_home_cooling(self) -> bool {
+        self.residential
+            && self.category.is_none_or(|category| {
+                matches!(category, Category::ComfortCooling | Category::HeatPump)
+            })
+    }
 }
 
 /// Works out the coverage of a circuit with a full charge in kg.
@@ -68,18 +81,18 @@ pub fn coverage(
             )
         }
         RuleSetWord::Us84 => {
-            let potent = gwp.is_some_and(|gwp| gwp > 53.0);
+            let potent = gwp.is_some_and(is_potent);
             let regulated = refrigerant.contains_us_regulated() || potent;
             let enough = at_least(pounds, 15.0);
             let ozone_only =
                 refrigerant.ozone_class().is_some() && !refrigerant.contains_us_regulated();
             (
-                regulated && enough && !ozone_only && !plant.residential,
+                regulated && enough && !ozone_only && !plant.is_home_cooling(),
                 if ozone_only {
                     "only ozone-depleting substances in it (84.106(a))".to_owned()
                 } else if !regulated {
                     "no regulated substance and GWP not above 53 (84.106(a), 84.64(b))".to_owned()
-                } else if plant.residential {
+                } else if plant.is_home_cooling() {
                     "residential and light commercial air conditioning is left out (84.106(a))"
                         .to_owned()
                 } else if enough {
@@ -96,11 +109,32 @@ pub fn coverage(
             let exempt = plant.hermetic && tonnes < 10.0;
             (
                 annex && at_least(tonnes, 5.0) && !exempt,
-                if annex {
-                    "5 t CO₂e or more, unless labelled hermetic and below 10 t (from memory in part, verify)".to_owned()
-                } else {
-                    "no fluorinated gas of Annex I in it".to_owned()
-                },
+                match (annex, at_least(tonnes, 5.0), exempt) {
+                    (false, _, _) => "no fluorinated gas of Annex I in it",
+                    (true, false, _) => "below 5 t CO₂e (Article 4)",
+                    (true, true, true) => {
+                        "labelled hermetic and below 10 t CO₂e (from memory, verify)"
+                    }
+                    (true, true, false) => "5 t CO₂e or more (Article 4)",
+                }
+                .to_owned(),
+            )
+        }
+        RuleSetWord::GbOzone => {
+            let ozone = refrigerant.ozone_class().is_some();
+            let exempt = plant.hermetic && !at_least(full_kg, 6.0);
+            let enough = at_least(full_kg, 3.0);
+            (
+                ozone && enough && !exempt,
+                match (ozone, enough, exempt) {
+                    (false, _, _) => "no ozone-depleting substance in it (Article 23)",
+                    (true, false, _) => "full charge below 3 kg (Article 23(2))",
+                    (true, true, true) => "labelled hermetic and below 6 kg (Article 23(2))",
+                    (true, true, false) => {
+                        "3 kg or more of an ozone-depleting substance (Article 23(2))"
+                    }
+                }
+                .to_owned(),
             )
         }
     };
@@ -116,6 +150,11 @@ pub fn coverage(
         co2e_t,
         annex_two_kg,
     }
+}
+
+/// Whether a substitute's GWP brings it in: above 53, and 53 is not (40 CFR 84.106(a)).
+fn is_potent(gwp: f64) -> bool {
+    gwp > 53.0
 }
 
 fn europe(
@@ -198,5 +237,15 @@ fn class_word(class: Option<OzoneClass>) -> &'static str {
         Some(OzoneClass::One) => "class I substance",
         Some(OzoneClass::Two) => "class II substance",
         None => "substance",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::is_potent;
+
+    #[test]
+    fn a_gwp_of_exactly_53_is_not_above_53() {
+        assert!(!is_potent(53.0) && is_potent(53.01));
     }
 }

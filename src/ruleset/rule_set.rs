@@ -1,10 +1,12 @@
-//! The rule sets as data, each with its citation.
+//! What a rule set is made of: coverage, intervals, deadlines, triggers and record fields, each with its citation.
 
 use crate::refrigerant::GwpSet;
+use crate::ruleset::data::{eu_2024, gb, gb_ozone, us_82, us_84};
+use crate::ruleset::field::Field;
 use crate::vocabulary::site_file::RuleSetWord;
 use crate::vocabulary::system_file::Category;
 use crate::working::leak_rate::FirstCalculation;
-use jiff::civil::{Date, date};
+use jiff::civil::Date;
 
 /// A rule set.
 #[derive(Debug)]
@@ -25,53 +27,136 @@ pub struct RuleSet {
     pub read: &'static str,
     /// Whether what is printed of it was only remembered in part.
     pub verify: bool,
+    /// Leak checks by size of the charge.
+    pub checks: Option<Checks>,
+    /// Repair of a leak that was found.
+    pub repair: Option<Repair>,
+    /// Check of a repair.
+    pub recheck: Option<Recheck>,
+    /// Leakage detection system.
+    pub detection: Option<Detection>,
+    /// What follows a leak rate above the trigger.
+    pub exceedance: Option<Exceedance>,
+    /// How long records are kept, years, and where it says so.
+    pub records: Cited<i32>,
+    /// What has to be on record.
+    pub fields: &'static [Field],
+}
+
+/// A value with its citation.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Cited<T> {
+    /// The value.
+    pub value: T,
+    /// Where the rule says it.
+    pub source: &'static str,
+}
+
+/// By what a charge is measured.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Measure {
+    /// Tonnes of CO2 equivalent of Annex I gases.
+    Tonnes,
+    /// kg of gases of Annex II section 1.
+    AnnexTwoKg,
+    /// kg of refrigerant.
+    ChargeKg,
+}
+
+/// A size from which leak checks are due at an interval.
+#[derive(Clone, Copy, Debug)]
+pub struct Interval {
+    /// By what it is measured.
+    pub measure: Measure,
+    /// From this on, including it.
+    pub at_least: f64,
+    /// Months between two checks.
+    pub months: i32,
+}
+
+/// Leak checks by size of the charge.
+#[derive(Clone, Copy, Debug)]
+pub struct Checks {
+    /// The sizes.
+    pub intervals: &'static [Interval],
+    /// How often longer with a leakage detection system.
+    pub times_with_detection: i32,
+    /// The citation.
+    pub source: &'static str,
+}
+
+/// Repair of a leak that was found.
+#[derive(Clone, Copy, Debug)]
+pub struct Repair {
+    /// Days allowed; 0 where the rule says "without undue delay".
+    pub days: i64,
+    /// The citation.
+    pub source: &'static str,
+}
+
+/// Check of a repair.
+#[derive(Clone, Copy, Debug)]
+pub struct Recheck {
+    /// Hours of operation before it.
+    pub not_before_hours: Option<i32>,
+    /// Months within which it has to be made.
+    pub months: i32,
+    /// The citation.
+    pub source: &'static str,
+}
+
+/// Leakage detection system.
+#[derive(Clone, Copy, Debug)]
+pub struct Detection {
+    /// Sizes from which it must be there.
+    pub from: &'static [(Measure, f64)],
+    /// Months between two checks of it.
+    pub months: i32,
+    /// The citation.
+    pub source: &'static str,
+}
+
+/// How the yearly inspections after an exceedance are counted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Yearly {
+    /// Once per calendar year.
+    CalendarYear,
+    /// Once per year after the successful follow-up test.
+    AfterFollowUp,
+}
+
+/// What follows a leak rate above the trigger.
+#[derive(Clone, Copy, Debug)]
+pub struct Exceedance {
+    /// Days from the addition to the repair.
+    pub repair: Cited<i64>,
+    /// Days with an industrial process shutdown.
+    pub shutdown_days: i64,
+    /// The initial verification test.
+    pub initial: &'static str,
+    /// Days to the follow-up verification test.
+    pub follow_up: Cited<i64>,
+    /// Inspections: from this many pounds on quarterly where the category is refrigeration.
+    pub quarterly_from_lb: f64,
+    /// How smaller ones are counted.
+    pub yearly: Yearly,
+    /// The citation of the inspections.
+    pub inspections: &'static str,
+    /// Days to a plan to retrofit or retire.
+    pub plan: Cited<i64>,
+    /// Share of the full charge lost in a calendar year that is to be reported, %.
+    pub chronic: Cited<f64>,
+    /// Extensions that may be had.
+    pub extensions: &'static str,
 }
 
 /// Every rule set.
-pub static RULE_SETS: [RuleSet; 4] = [
-    RuleSet {
-        word: RuleSetWord::Eu2024,
-        title: "Regulation (EU) 2024/573",
-        gwp: GwpSet::Eu2024,
-        asks_leak_rate: false,
-        first_calculation: None,
-        in_force_from: Some(date(2024, 3, 11)),
-        read: "Official Journal text, stored copy read 2026-11-25",
-        verify: false,
-    },
-    RuleSet {
-        word: RuleSetWord::Us82,
-        title: "40 CFR part 82 subpart F",
-        gwp: GwpSet::Ar4,
-        asks_leak_rate: true,
-        first_calculation: None,
-        in_force_from: None,
-        read: "82.152 and 82.157, stored copy read 2026-11-25",
-        verify: false,
-    },
-    RuleSet {
-        word: RuleSetWord::Us84,
-        title: "40 CFR part 84 subpart C",
-        gwp: GwpSet::Us84,
-        asks_leak_rate: true,
-        first_calculation: Some(FirstCalculation {
-            from: date(2026, 1, 1),
-            source: "40 CFR 84.106(b)",
-        }),
-        in_force_from: Some(date(2026, 1, 1)),
-        read: "84.106 and 84.64, stored copy read 2026-11-25; 84.102 from memory",
-        verify: false,
-    },
-    RuleSet {
-        word: RuleSetWord::Gb,
-        title: "Regulation 517/2014 as retained in Great Britain",
-        gwp: GwpSet::Eu2014,
-        asks_leak_rate: false,
-        first_calculation: None,
-        in_force_from: None,
-        read: "seen second-hand; from memory in part",
-        verify: true,
-    },
+pub static RULE_SETS: [&RuleSet; 5] = [
+    &eu_2024::RULES,
+    &us_82::RULES,
+    &us_84::RULES,
+    &gb::RULES,
+    &gb_ozone::RULES,
 ];
 
 impl RuleSet {
@@ -82,7 +167,52 @@ impl RuleSet {
 
     /// The rule set of a word.
     pub fn of(word: RuleSetWord) -> Option<&'static RuleSet> {
-        RULE_SETS.iter().find(|rules| rules.word == word)
+        RULE_SETS.into_iter().find(|rules| rules.word == word)
+    }
+
+    /// Months between leak checks of a charge; none below every size.
+    pub fn check_months(&self, size: Size, detection_system: bool) -> Option<i32> {
+        let checks = self.checks?;
+        let months = checks
+            .intervals
+            .iter()
+            .filter(|interval| size.reaches(interval.measure, interval.at_least))
+            .map(|interval| interval.months)
+            .min()?;
+        Some(if detection_system {
+            months * checks.times_with_detection
+        } else {
+            months
+        })
+    }
+
+    /// Whether a leakage detection system must be there.
+    pub fn detection_mandatory(&self, size: Size) -> bool {
+        self.detection
+            .is_some_and(|d| d.from.iter().any(|(by, least)| size.reaches(*by, *least)))
+    }
+}
+
+/// A charge as the rules measure it.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Size {
+    /// t CO2e under the rule's own GWP set, of Annex I gases.
+    pub tonnes: f64,
+    /// kg of Annex II section 1 gases.
+    pub annex_two_kg: f64,
+    /// kg of refrigerant.
+    pub kg: f64,
+}
+
+impl Size {
+    /// Whether it is at least so much; what was written as exactly the threshold is at it.
+    pub fn reaches(self, measure: Measure, least: f64) -> bool {
+        let value = match measure {
+            Measure::Tonnes => self.tonnes,
+            Measure::AnnexTwoKg => self.annex_two_kg,
+            Measure::ChargeKg => self.kg,
+        };
+        value >= least * (1.0 - 1e-9)
     }
 }
 
@@ -101,15 +231,8 @@ pub fn trigger_percent(category: Category) -> f64 {
     }
 }
 
-/// Months between leak checks: Regulation (EU) 2024/573, Article 5(6), by t CO2e of Annex I gases or
-/// kg of Annex II section 1 gases, doubled with a leakage detection system.
-pub fn interval_months(co2e_t: f64, annex_two_kg: f64, detection_system: bool) -> i32 {
-    let months = if co2e_t >= 500.0 || annex_two_kg >= 100.0 {
-        3
-    } else if co2e_t >= 50.0 || annex_two_kg >= 10.0 {
-        6
-    } else {
-        12
-    };
-    if detection_system { 2 * months } else { months }
+/// Whether what was lost in a calendar year has to be reported: 125 % or more of the full charge
+/// (40 CFR 82.157(j), 84.106(j)).
+pub fn is_chronic(lost: f64, full: f64) -> bool {
+    full > 0.0 && 100.0 * lost / full >= 125.0 * (1.0 - 1e-9)
 }

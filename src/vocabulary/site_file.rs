@@ -55,6 +55,8 @@ pub enum RuleSetWord {
     Us84,
     /// Retained Regulation 517/2014 as it applies in Great Britain.
     Gb,
+    /// Retained Regulation 1005/2009 as it applies in Great Britain: ozone-depleting refrigerants.
+    GbOzone,
 }
 
 impl Word for RuleSetWord {
@@ -78,6 +80,11 @@ impl Word for RuleSetWord {
             "gb-f-gas",
             RuleSetWord::Gb,
             "retained Regulation 517/2014 as it applies in Great Britain",
+        ),
+        (
+            "gb-ozone",
+            RuleSetWord::GbOzone,
+            "retained Regulation 1005/2009 as it applies in Great Britain, ozone-depleting refrigerants",
         ),
     ];
 }

@@ -406,6 +406,18 @@ pub mod top {
         "Has a fixed leakage detection system that alerts the operator.",
         "false",
     );
+    pub const LEAK_DETECTION_CHECKED: Key<Vec<Noted<Date>>> = Key::new(
+        "leak-detection-checked",
+        Form::Dates,
+        "Days on which that system was checked.",
+        "[2025-06-12, 2026-06-10]",
+    );
+    pub const CHRONIC_LOSS_REPORTED: Key<Vec<Noted<Date>>> = Key::new(
+        "chronic-loss-reported",
+        Form::Dates,
+        "Days on which the operator reported a loss of 125 % or more in a calendar year.",
+        "[2027-02-12]",
+    );
     pub const IN_FORCE: Key<Vec<TableMark>> = Key::new(
         "in-force",
         Form::Tables(&super::in_force::TABLE),
@@ -437,6 +449,8 @@ pub mod top {
         HERMETIC_LABEL.entry(),
         RESIDENTIAL.entry(),
         LEAK_DETECTION_SYSTEM.entry(),
+        LEAK_DETECTION_CHECKED.entry(),
+        CHRONIC_LOSS_REPORTED.entry(),
         IN_FORCE.entry(),
         CIRCUIT.entry(),
         AREA.entry(),

@@ -3,13 +3,9 @@
 use crate::report::compose::scene::Scene;
 use crate::report::data::{LegalRow, NextDate};
 use crate::report::printed;
-use crate::report::visit_figures::rules_of;
-use crate::ruleset::{interval_months, trigger_percent};
+use crate::ruleset::{Duty, Obligation, RuleSet, covered_on, obligations, trigger_percent};
 use crate::vocabulary::Word;
 use crate::vocabulary::site_file::RuleSetWord;
-use crate::working::outcome::{OutcomeKind, moment_of};
-use jiff::Span;
-use jiff::civil::Date;
 
 /// One row per rule and circuit.
 pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
@@ -29,12 +25,7 @@ pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
             if let Some(tonnes) = coverage.co2e_t.filter(|_| rules.word != RuleSetWord::Us82) {
                 statement += &format!(" Charge {}.", scene.tonnes(tonnes * 1000.0));
             }
-            if coverage.covered && !rules.asks_leak_rate {
-                let months = months(scene);
-                if let Some(months) = months {
-                    statement += &format!(" Leak check every {months} months.");
-                }
-            }
+            statement += &duties(scene, rules, circuit.circuit, coverage.covered);
             rows.push(LegalRow {
                 rule: rules.title.to_owned(),
                 statement,
@@ -52,10 +43,15 @@ pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
                         "{name}: leak rate {rate_text} ({}); trigger {trigger} % for {}: {}.",
                         rate.method.name.to_lowercase(),
                         category.value.word(),
-                        if over {
-                            "over it, which asks for the repair within 30 days of the addition, or 120 with an industrial process shutdown"
-                        } else {
-                            "not over it"
+                        match rules.exceedance.filter(|_| over) {
+                            Some(law) => format!(
+                                "over it, which asks for the repair within {} days of the addition, or {} with an industrial process shutdown ({}); {}",
+                                law.repair.value,
+                                law.shutdown_days,
+                                law.repair.source,
+                                law.extensions
+                            ),
+                            None => "not over it".to_owned(),
                         }
                     )
                 }
@@ -73,145 +69,61 @@ pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
     rows
 }
 
-/// Months between leak checks of the system under the European rule, the charge of all its circuits
-/// counted together only where they are one piece of equipment: here each circuit by itself, the
-/// shortest interval.
-fn months(scene: &Scene<'_>) -> Option<i32> {
+/// What a rule that covers a circuit asks for by its size: leak checks, detection system, records.
+fn duties(scene: &Scene<'_>, rules: &'static RuleSet, circuit: usize, covered: bool) -> String {
+    let day = scene.visit.last_day();
+    let Some((_, size)) = covered_on(rules, scene.system, circuit, day).filter(|_| covered) else {
+        return String::new();
+    };
     let detection = scene
         .system
         .note
         .as_ref()
         .and_then(|note| note.leak_detection_system)
         .is_some_and(|yes| yes.value);
-    scene
-        .figures
-        .circuits
-        .iter()
-        .flat_map(|circuit| &circuit.coverage)
-        .filter(|(rules, coverage)| coverage.covered && !rules.asks_leak_rate)
-        .map(|(_, coverage)| {
-            interval_months(
-                coverage.co2e_t.unwrap_or(0.0),
-                coverage.annex_two_kg,
-                detection,
-            )
-        })
-        .min()
+    let mut text = String::new();
+    if let Some(months) = rules.check_months(size, detection) {
+        text += &format!(" Leak check every {months} months.");
+    }
+    if rules.detection_mandatory(size) {
+        text += if detection {
+            " A leakage detection system is mandatory and is there; it is checked every 12 months."
+        } else {
+            " A leakage detection system is mandatory; none is noted."
+        };
+    }
+    text += &format!(
+        " Records are kept {} years ({}).",
+        rules.records.value, rules.records.source
+    );
+    text
 }
 
 /// What has to happen next, the earliest first.
 pub fn next_dates(scene: &Scene<'_>) -> Vec<NextDate> {
-    let mut dates: Vec<(Date, NextDate)> = Vec::new();
-    let last = scene.visit.last_day();
-    let words: Vec<RuleSetWord> = rules_of(scene.site, last)
-        .iter()
-        .map(|rules| rules.word)
-        .collect();
-    let covered = |word: RuleSetWord| {
-        scene
-            .figures
-            .circuits
-            .iter()
-            .flat_map(|circuit| &circuit.coverage)
-            .any(|(rules, coverage)| rules.word == word && coverage.covered)
-    };
-    let europe = words.contains(&RuleSetWord::Eu2024) && covered(RuleSetWord::Eu2024);
-    let repaired_on = scene
-        .leaks()
-        .filter_map(|(_, finding, _)| {
-            let repair = finding.note.repairs.last()?;
-            Some(repair.at.map_or(scene.visit.name.date, |at| {
-                moment_of(scene.visit, at.value).date()
-            }))
-        })
-        .min();
-    if let Some(repaired_on) = repaired_on.filter(|_| europe)
-        && let Ok(by) = repaired_on.checked_add(Span::new().months(1))
-    {
-        dates.push((
-            by,
-            NextDate {
-                what: "Check the repair again".to_owned(),
-                by: format!("by {}", printed::day(by)),
-                not_before: Some("not before 24 h of operation".to_owned()),
-                because: Some("Regulation (EU) 2024/573, Article 4(5)".to_owned()),
-            },
-        ));
-    }
-    let over = scene.figures.circuits.iter().any(|circuit| {
-        let category = scene.system.note.as_ref().and_then(|note| note.category);
-        circuit.statutory.iter().any(|(_, rate)| {
-            category.is_some_and(|c| rate.value.number() > trigger_percent(c.value))
-        })
-    });
-    let us = covered(RuleSetWord::Us82) || covered(RuleSetWord::Us84);
-    if over && us {
-        let proved = scene.figures.outcome.kind == OutcomeKind::RepairedProved;
-        let (days, what, source) = if proved {
-            (
-                10,
-                "Follow-up verification test",
-                if covered(RuleSetWord::Us84) {
-                    "40 CFR 84.106(e)"
-                } else {
-                    "40 CFR 82.157(e)(2)"
-                },
-            )
-        } else {
-            (
-                30,
-                "Repair the leaks",
-                if covered(RuleSetWord::Us84) {
-                    "40 CFR 84.106(d): 30 days, 120 with an industrial process shutdown"
-                } else {
-                    "40 CFR 82.157(d): 30 days, 120 with an industrial process shutdown"
-                },
-            )
-        };
-        let from = if proved {
-            last
-        } else {
-            scene
-                .figures
-                .circuits
-                .iter()
-                .filter_map(|c| c.account.addition_of(scene.number))
-                .map(|addition| addition.at.value.date())
-                .min()
-                .unwrap_or(last)
-        };
-        if let Ok(by) = from.checked_add(Span::new().days(days)) {
-            dates.push((
-                by,
-                NextDate {
-                    what: what.to_owned(),
-                    by: format!("by {}", printed::day(by)),
-                    not_before: None,
-                    because: Some(source.to_owned()),
-                },
-            ));
+    let day = scene.visit.last_day();
+    let all = obligations(scene.site, scene.system, scene.number + 1, day);
+    let mut next: Vec<NextDate> = Vec::new();
+    for duty in all.iter().filter(|duty| duty.done.is_none()) {
+        let date = next_date(scene, duty);
+        if !next.contains(&date) {
+            next.push(date);
         }
     }
-    let searched_all = scene
-        .visit
-        .searches
-        .iter()
-        .any(|search| search.note.all_visible.is_some_and(|yes| yes.value));
-    if let Some(months) = months(scene).filter(|_| europe && searched_all)
-        && let Ok(by) = last.checked_add(Span::new().months(months))
-    {
-        dates.push((
-            by,
-            NextDate {
-                what: "Leak check".to_owned(),
-                by: format!("by {}", printed::day(by)),
-                not_before: None,
-                because: Some(format!(
-                    "Regulation (EU) 2024/573, Article 5(6): every {months} months"
-                )),
-            },
-        ));
+    next
+}
+
+fn next_date(scene: &Scene<'_>, duty: &Obligation) -> NextDate {
+    let overdue = duty.by < scene.visit.last_day();
+    let by = printed::day(duty.by);
+    NextDate {
+        what: duty.what.clone(),
+        by: match (duty.duty, overdue) {
+            (Duty::Repair, _) if duty.by == duty.from.day => format!("open since {by}"),
+            (_, true) => format!("was due by {by}"),
+            (_, false) => format!("by {by}"),
+        },
+        not_before: duty.not_before_words.clone(),
+        because: Some(format!("{}, {}", duty.rules.title, duty.source)),
     }
-    dates.sort_by_key(|(by, _)| *by);
-    dates.into_iter().map(|(_, next)| next).collect()
 }

@@ -1,0 +1,397 @@
+//! What has to be on record of a system: each field with its place in the notes, or what is missing.
+
+use crate::job::{Book, Finding, Movement, Site, System, Visit};
+use crate::quantity::{Flavour, print_si};
+use crate::ruleset::field::{Field, Subject};
+use crate::ruleset::in_force::{covered_on, rules_of, statutory_rate};
+use crate::ruleset::past::whole_check;
+use crate::ruleset::rule_set::RuleSet;
+use crate::text::{Noted, Span};
+use crate::vocabulary::book_file::GasOrigin;
+use crate::vocabulary::refrigerant_file::MovementKind;
+use crate::vocabulary::visit_file::Purpose;
+use crate::vocabulary::{FileKind, Word, book_file};
+use crate::working::account::account;
+use crate::working::outcome::is_leak;
+use jiff::civil::Date;
+
+/// A field of the record.
+#[derive(Clone, Debug)]
+pub struct RecordRow {
+    /// The rule.
+    pub rules: &'static RuleSet,
+    /// The citation.
+    pub source: &'static str,
+    /// What has to be there.
+    pub subject: Subject,
+    /// Number of the visit; none for what concerns the system.
+    pub visit: Option<usize>,
+    /// Number of the circuit; none for what concerns all.
+    pub circuit: Option<usize>,
+    /// What it is about, such as a point, a person or a cylinder.
+    pub about: String,
+    /// Whether it is there.
+    pub present: Present,
+}
+
+/// Whether a field is there.
+#[derive(Clone, Debug)]
+pub enum Present {
+    /// It is.
+    Here {
+        /// What it says; none: as it stands there.
+        value: Option<String>,
+        /// Where.
+        span: Span,
+    },
+    /// It is not.
+    Missing {
+        /// Path of the file, from the root of the book.
+        file: String,
+        /// The line to write, with an example.
+        write: String,
+    },
+}
+
+/// Every record field of a system that the rules in force ask for, by its first visits and on a day.
+pub fn records(
+    book: &Book,
+    site: &Site,
+    system: &System,
+    visits: usize,
+    on: Date,
+) -> Vec<RecordRow> {
+    let mut rows = Vec::new();
+    for rules in rules_of(site, on) {
+        let mut walk = Walk {
+            book,
+            site,
+            system,
+            rules,
+            rows: &mut rows,
+        };
+        if walk.circuits(on).is_empty() {
+            continue;
+        }
+        for Field(subject, source) in rules.fields {
+            walk.system_field(*subject, source, on);
+        }
+        for number in 0..visits {
+            walk.visit(number);
+        }
+    }
+    rows
+}
+
+struct Walk<'a, 'r> {
+    book: &'a Book,
+    site: &'a Site,
+    system: &'a System,
+    rules: &'static RuleSet,
+    rows: &'r mut Vec<RecordRow>,
+}
+
+fn here<T>(noted: Option<&Noted<T>>) -> Option<Present> {
+    noted.map(|noted| Present::Here {
+        value: None,
+        span: noted.span,
+    })
+}
+
+impl Walk<'_, '_> {
+    /// Circuits that the rule covers on a day.
+    fn circuits(&self, day: Date) -> Vec<usize> {
+        let covered = |circuit: &usize| {
+            self.rules.holds_on(day)
+                && covered_on(self.rules, self.system, *circuit, day)
+                    .is_some_and(|(coverage, _)| coverage.covered)
+        };
+        (0..self.system.circuits.len()).filter(covered).collect()
+    }
+
+    fn push(
+        &mut self,
+        (subject, source): (Subject, &'static str),
+        (visit, circuit): (Option<usize>, Option<usize>),
+        about: String,
+        present: Option<Present>,
+    ) {
+        let present = present.unwrap_or_else(|| {
+            let (kind, write) = subject.line();
+            Present::Missing {
+                file: self.path(kind, visit),
+                write,
+            }
+        });
+        self.rows.push(RecordRow {
+            rules: self.rules,
+            source,
+            subject,
+            visit,
+            circuit,
+            about,
+            present,
+        });
+    }
+
+    fn path(&self, kind: FileKind, visit: Option<usize>) -> String {
+        let name = kind.file_name();
+        let visit = visit.and_then(|number| self.system.visits.get(number));
+        match kind {
+            FileKind::Book => name.to_owned(),
+            FileKind::Site => format!("{}/{name}", self.site.folder),
+            FileKind::System => format!("{}/{name}", self.system.path),
+            _ => format!(
+                "{}/{name}",
+                visit.map_or(&self.system.path, |visit| &visit.path)
+            ),
+        }
+    }
+
+    /// A field that concerns the system, if the subject is one.
+    fn system_field(&mut self, subject: Subject, source: &'static str, on: Date) {
+        let site = self.site.note.as_ref();
+        let system = self.system.note.as_ref();
+        let contractor = self.book.note.as_ref().and_then(|b| b.contractor.as_ref());
+        let of_all = match subject {
+            Subject::Operator => here(site.and_then(|s| s.operator.as_ref())),
+            Subject::Address => here(site.and_then(|s| s.address.as_ref())),
+            Subject::Telephone => here(site.and_then(|s| s.telephone.as_ref())),
+            Subject::Installed => here(system.and_then(|s| s.installed.as_ref())),
+            Subject::Category => here(system.and_then(|s| s.category.as_ref())),
+            Subject::Company => here(contractor.and_then(|c| c.name.as_ref())),
+            Subject::CompanyCertificate => here(contractor.and_then(|c| c.certificate.as_ref())),
+            Subject::Refrigerant | Subject::FullCharge | Subject::FullChargeBy => {
+                for circuit in self.circuits(on) {
+                    let note = self.system.in_force(circuit, on).map(|entry| &entry.note);
+                    let present = match subject {
+                        Subject::Refrigerant => here(note.and_then(|n| n.refrigerant.as_ref())),
+                        Subject::FullCharge => here(note.and_then(|n| n.full_charge.as_ref())),
+                        _ => here(note.and_then(|n| n.full_charge_by.as_ref())),
+                    };
+                    let name = self.system.circuit_name(circuit);
+                    self.push((subject, source), (None, Some(circuit)), name, present);
+                }
+                return;
+            }
+            _ => return,
+        };
+        let name = self.system.name().to_owned();
+        self.push((subject, source), (None, None), name, of_all);
+    }
+
+    fn visit(&mut self, number: usize) {
+        let Some(visit) = self.system.visits.get(number) else {
+            return;
+        };
+        let circuits = self.circuits(visit.name.date);
+        if circuits.is_empty() {
+            return;
+        }
+        for Field(subject, source) in self.rules.fields {
+            let key = (*subject, *source);
+            match subject {
+                Subject::Person | Subject::PersonCertificate => self.people(key, number, visit),
+                Subject::Parts => self.parts(key, number, visit),
+                Subject::CheckResult | Subject::InspectionCertified => {
+                    self.check(key, number, visit, &circuits);
+                }
+                Subject::Added
+                | Subject::AddedOrigin
+                | Subject::Recovered
+                | Subject::RecoveredWhereTo => {
+                    for movement in visit
+                        .movements
+                        .iter()
+                        .filter(|m| circuits.contains(&m.circuit))
+                    {
+                        self.movement(key, number, movement);
+                    }
+                }
+                Subject::LeakRate => {
+                    for circuit in &circuits {
+                        self.leak_rate(key, number, *circuit);
+                    }
+                }
+                Subject::RepairResult | Subject::Cause => {
+                    let repaired = |f: &&Finding| {
+                        is_leak(f)
+                            && !f.note.repairs.is_empty()
+                            && f.circuit.is_none_or(|circuit| circuits.contains(&circuit))
+                    };
+                    for finding in visit.findings.iter().filter(repaired) {
+                        self.repair(key, number, finding);
+                    }
+                }
+                _ => {}
+            }
+        }
+    }
+
+    fn people(&mut self, key: (Subject, &'static str), number: usize, visit: &Visit) {
+        let mut told = Vec::new();
+        for attendance in &visit.attendance {
+            let id = &attendance.by.value;
+            if told.contains(&id) {
+                continue;
+            }
+            told.push(id);
+            let person = self.book.people.get(id);
+            let present = match key.0 {
+                Subject::Person => here(person.and_then(|p| p.name.as_ref())),
+                _ => here(person.and_then(|p| p.certificate.as_ref())),
+            };
+            self.push(key, (Some(number), None), id.to_string(), present);
+        }
+    }
+
+    /// Asked for where a repair or work on a part was done.
+    fn parts(&mut self, key: (Subject, &'static str), number: usize, visit: &Visit) {
+        let work = visit.note.iter().flat_map(|note| &note.work);
+        let repaired = visit.findings.iter().any(|f| !f.note.repairs.is_empty());
+        let first = work.clone().find_map(|w| w.part.as_ref());
+        if first.is_some() || repaired {
+            let about = work
+                .filter_map(|w| w.part.as_ref())
+                .map(|part| part.value.as_str())
+                .collect::<Vec<_>>()
+                .join("; ");
+            self.push(key, (Some(number), None), about, here(first));
+        }
+    }
+
+    /// Asked for at a leak check, by its purpose or by what was searched.
+    fn check(
+        &mut self,
+        key: (Subject, &'static str),
+        number: usize,
+        visit: &Visit,
+        circuits: &[usize],
+    ) {
+        let periodic = visit
+            .note
+            .as_ref()
+            .and_then(|note| note.purpose)
+            .is_some_and(|purpose| purpose.value == Purpose::PeriodicCheck);
+        let whole = circuits
+            .iter()
+            .find_map(|circuit| whole_check(visit, *circuit));
+        if !periodic && whole.is_none() {
+            return;
+        }
+        let search = whole.or(visit.searches.first());
+        let present = match key.0 {
+            Subject::CheckResult => {
+                here(search.and_then(|s| s.note.method.as_ref())).map(|present| match present {
+                    Present::Here { span, .. } => Present::Here {
+                        value: search.and_then(|s| s.note.method).map(|method| {
+                            let leaks = visit.findings.iter().filter(|f| is_leak(f)).count();
+                            format!("{}, {leaks} found", method.value.word())
+                        }),
+                        span,
+                    },
+                    missing @ Present::Missing { .. } => missing,
+                })
+            }
+            _ => here(
+                visit
+                    .searches
+                    .iter()
+                    .find_map(|s| s.note.all_visible.as_ref()),
+            ),
+        };
+        self.push(key, (Some(number), None), String::new(), present);
+    }
+
+    fn movement(&mut self, key: (Subject, &'static str), number: usize, movement: &Movement) {
+        let cylinder = movement.note.cylinder.as_ref();
+        let about = cylinder.map_or_else(String::new, |id| format!("cylinder {}", id.value));
+        let charged = movement.kind == MovementKind::Charged;
+        let recovered = movement.kind == MovementKind::Recovered;
+        let present = match key.0 {
+            Subject::Added if charged => Some(self.mass(movement)),
+            Subject::Recovered if recovered => Some(self.mass(movement)),
+            Subject::RecoveredWhereTo if recovered => here(movement.note.destination.as_ref()),
+            Subject::AddedOrigin if charged => {
+                let note = cylinder.and_then(|id| self.book.cylinders.get(&id.value));
+                let treated = note.and_then(|n| n.origin).is_some_and(|origin| {
+                    matches!(origin.value, GasOrigin::Recycled | GasOrigin::Reclaimed)
+                });
+                let facility = note.and_then(|n| n.facility.as_ref());
+                let certificate = note.and_then(|n| n.facility_certificate.as_ref());
+                if treated && (facility.is_none() || certificate.is_none()) {
+                    let key = if facility.is_none() {
+                        &book_file::cylinder::FACILITY
+                    } else {
+                        &book_file::cylinder::FACILITY_CERTIFICATE
+                    };
+                    Some(Present::Missing {
+                        file: self.path(FileKind::Book, None),
+                        write: format!("{} = {}", key.name, key.example),
+                    })
+                } else {
+                    note.and_then(|n| n.origin).map(|origin| Present::Here {
+                        // Registered empty: what comes out of it was recovered into it.
+                        value: (origin.value == GasOrigin::Empty)
+                            .then(|| "recovered into this cylinder before".to_owned()),
+                        span: origin.span,
+                    })
+                }
+            }
+            _ => return,
+        };
+        self.push(key, (Some(number), Some(movement.circuit)), about, present);
+    }
+
+    fn mass(&self, movement: &Movement) -> Present {
+        let mass = print_si(Flavour::Mass, movement.amount.kg(), None, self.site.units);
+        Present::Here {
+            value: Some(format!("{mass} on {}", movement.at.value.date())),
+            span: movement.amount.span(),
+        }
+    }
+
+    fn leak_rate(&mut self, key: (Subject, &'static str), number: usize, circuit: usize) {
+        let account = account(self.system, circuit, number);
+        let Some(addition) = account.addition_of(number) else {
+            return;
+        };
+        let place = (self.site, self.system);
+        let rate = statutory_rate(self.rules, place, &account, (circuit, number));
+        let present = rate.map(|figure| Present::Here {
+            value: Some(format!(
+                "{} ({})",
+                figure.value.print(self.site.units),
+                figure.method.name.to_lowercase()
+            )),
+            span: addition.spans.last().copied().unwrap_or(addition.at.span),
+        });
+        let present = present.unwrap_or_else(|| Present::Missing {
+            file: self.path(FileKind::System, None),
+            write: "[[earlier]] with what = \"charged\", at and mass: the addition before this one"
+                .to_owned(),
+        });
+        let name = self.system.circuit_name(circuit);
+        self.push(key, (Some(number), Some(circuit)), name, Some(present));
+    }
+
+    fn repair(&mut self, key: (Subject, &'static str), number: usize, finding: &Finding) {
+        use crate::notes::Proof;
+        let note = &finding.note;
+        let about = note
+            .point
+            .as_ref()
+            .map_or_else(|| note.title.clone(), |id| id.value.to_string());
+        let present = match key.0 {
+            Subject::Cause => here(note.cause.as_ref()),
+            _ => note.proofs.last().map(|proof| Present::Here {
+                value: None,
+                span: match proof {
+                    Proof::Look(look) => look.span,
+                    Proof::Named(name) => name.span,
+                },
+            }),
+        };
+        self.push(key, (Some(number), finding.circuit), about, present);
+    }
+}
