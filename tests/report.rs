@@ -73,3 +73,120 @@ fn no_report_is_made_while_an_error_stands_and_a_draft_is() {
     let (_, made) = report(&visit, &["--draft"]);
     assert_eq!(made.len(), 1);
 }
+
+/// Runs the program in a book and gives the exit code and what it said.
+fn say(book: &Path, line: &[&str]) -> (i32, String) {
+    let output = Command::new(env!("CARGO_BIN_EXE_rimebook"))
+        .current_dir(book)
+        .args(line)
+        .output()
+        .unwrap();
+    let said =
+        String::from_utf8(output.stdout).unwrap() + &String::from_utf8(output.stderr).unwrap();
+    (output.status.code().unwrap(), said)
+}
+
+const VISIT: &str = "brackwater/flake-ice-1/2026-07-09";
+
+#[test]
+fn a_changed_note_makes_issue_b_which_says_what_changed() {
+    let book = demo();
+    let root = book.path();
+    let issued = root.join(VISIT).join("issued.json");
+    let (code, said) = say(root, &["report", VISIT, "--issue", "--on", "2026-07-10"]);
+    assert_eq!(code, 0, "{said}");
+    let first = std::fs::read_to_string(&issued).unwrap();
+    assert!(first.contains("\"issue\": \"A\"") && first.contains("2026-07-10"));
+    // Nothing changed: nothing new is frozen.
+    assert_eq!(say(root, &["report", VISIT, "--issue"]).0, 0);
+    assert_eq!(std::fs::read_to_string(&issued).unwrap(), first);
+    let (code, said) = say(
+        root,
+        &["made-from", "reports/brackwater_flake-ice-1_2026-07-09.pdf"],
+    );
+    assert!(code == 0 && said.contains("The notes are those"), "{said}");
+    let note = root.join(VISIT).join("visit.toml");
+    let text = std::fs::read_to_string(&note).unwrap();
+    std::fs::write(&note, text + "\n# looked through again\n").unwrap();
+    let (_, said) = say(
+        root,
+        &["made-from", "reports/brackwater_flake-ice-1_2026-07-09.pdf"],
+    );
+    assert!(
+        said.contains("changed since") && said.contains("visit.toml"),
+        "{said}"
+    );
+    assert_eq!(
+        say(root, &["report", VISIT, "--issue", "--on", "2026-07-12"]).0,
+        0
+    );
+    let second = std::fs::read_to_string(&issued).unwrap();
+    assert!(second.contains("\"issue\": \"B\"") && second.contains("2026-07-12"));
+    assert_eq!(
+        say(root, &["check", "."]).0,
+        0,
+        "the file is no stranger to check"
+    );
+    for (line, code) in [
+        (&["report", "brackwater", "--issue"][..], 2),
+        (&["report", VISIT, "--issue", "--draft"][..], 2),
+        (&["made-from", "rimebook.toml"][..], 2),
+    ] {
+        assert_eq!(say(root, line).0, code, "{line:?}");
+    }
+}
+
+#[test]
+fn an_own_part_of_the_template_is_used_and_its_fault_is_the_user_s() {
+    let book = demo();
+    let root = book.path();
+    let folder = root.join("branding/templates");
+    std::fs::create_dir_all(&folder).unwrap();
+    let note = root.join("rimebook.toml");
+    let text = std::fs::read_to_string(&note).unwrap();
+    let named = text.replacen(
+        "[contractor]\n",
+        "[contractor]\ntemplates = \"branding/templates\"\n",
+        1,
+    );
+    std::fs::write(&note, named).unwrap();
+    std::fs::write(
+        folder.join("schematic.typ"),
+        "#let schematics = [Our own drawing.]\n",
+    )
+    .unwrap();
+    let (code, said) = say(root, &["report", VISIT]);
+    assert_eq!(code, 0, "{said}");
+    std::fs::write(
+        folder.join("schematic.typ"),
+        "#let schematics = [#nonsense]\n",
+    )
+    .unwrap();
+    let (code, said) = say(root, &["report", VISIT]);
+    assert!(
+        code == 1 && said.contains("schematic.typ:1:21"),
+        "{code} {said}"
+    );
+    std::fs::write(
+        folder.join("schematic.typ"),
+        "#let p = plugin(\"a.wasm\")\n",
+    )
+    .unwrap();
+    assert_eq!(say(root, &["report", VISIT]).0, 1);
+}
+
+#[test]
+fn a_mail_draft_is_the_same_twice_and_names_the_operator() {
+    let book = demo();
+    let root = book.path();
+    let path = root.join("reports/brackwater_flake-ice-1_2026-07-09.eml");
+    assert_eq!(say(root, &["mail", "brackwater/flake-ice-1"]).0, 0);
+    let first = std::fs::read(&path).unwrap();
+    assert_eq!(say(root, &["mail", VISIT]).0, 0);
+    assert!(
+        first == std::fs::read(&path).unwrap(),
+        "the bytes differ from run to run"
+    );
+    assert!(holds(&first, "plant@brackwater-ice.example"));
+    assert_eq!(say(root, &["mail", "."]).0, 2);
+}
