@@ -299,9 +299,11 @@ fn stopped(rows: &[(f64, f64)], digit: f64) -> bool {
     let run = rows.iter().rev().take_while(still).count();
     let rising = &rows[..rows.len() - run];
     let mut before = rising.iter().rev();
-    match (before.next(), before.nth(1)) {
-        (Some(near), Some(far)) if run >= 5 => {
-            near.1 - far.1 > 5.0 * step(rows, digit) && last.1 > far.1
+    match (rising.first(), before.next(), before.nth(4)) {
+        (Some(first), Some(near), Some(far)) if run >= 5 => {
+            let lately = near.1 - far.1;
+            let evenly = (near.1 - first.1) / (near.0 - first.0) * (near.0 - far.0);
+            lately >= 4.0 * step(rows, digit) && lately > 0.7 * evenly && evenly > 0.0
         }
         _ => false,
     }
