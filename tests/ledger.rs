@@ -110,6 +110,31 @@ const LEDGER: &[(&str, &str, f64, f64)] = &[
         0.01e-3,
     ),
     (CHILLER, "2026-05-19/vacuum-test/v1/rise", 1.39e-2, 0.005e-2),
+    // Its last third by least squares, worked out apart from this program.
+    (
+        FLAKE,
+        "2025-02-18/vacuum-test/v1/late-slope",
+        3.295e-3,
+        0.001e-3,
+    ),
+    (
+        FLAKE,
+        "2025-10-13/vacuum-test/v-a/late-slope",
+        1.600e-4,
+        0.001e-4,
+    ),
+    (
+        FLAKE,
+        "2026-06-17/vacuum-test/v1/late-slope",
+        1.360e-4,
+        0.001e-4,
+    ),
+    (
+        CHILLER,
+        "2026-05-19/vacuum-test/v1/late-slope",
+        1.382e-2,
+        0.001e-2,
+    ),
     // Lost from the circuit, kg: net of what was recovered, and of what the work let out.
     (FLAKE, "2025-02-18/circuit/a/net-addition", 6.95, 0.005),
     (FLAKE, "2026-02-03/circuit/a/net-addition", 4.10, 0.005),

@@ -33,5 +33,7 @@ mod schema;
 mod slips;
 mod start;
 mod units_round_trip;
+mod vacuum_shapes;
+mod vacuum_verdicts;
 mod vectors;
 mod vocabulary;

@@ -2,10 +2,9 @@
 
 use crate::caution::example::{EMPTIED, RECHARGED, REPAIRED_LEAK, VISIT, findings, readings};
 use crate::caution::{Caution, Edit, Scene};
-use crate::job::VacuumTest;
 use crate::text::Diagnostic;
 use crate::working::repair_proof::{Ground, only_weak};
-use crate::working::vacuum_rule::STEADY_K;
+use crate::working::vacuum_test::{STEADY_K, moved_k};
 
 const LOG: &str = "larchwick/cheese-store/2026-11-03/rise.csv";
 
@@ -24,10 +23,10 @@ const PROVED: Edit = findings("- proof: v1\n- state: repaired, proved\n");
 pub(super) static CAUTION: Caution = Caution {
     name: "rise-at-moving-temperature",
     summary: "a repair was called proved by a vacuum rise while the system warmed or cooled",
-    finds: "A leak called repaired and proved that nothing cleared but vacuum tests whose logs show temperatures more than 2 K apart.",
+    finds: "A leak called repaired and proved that nothing cleared but vacuum tests whose logs show temperatures more than 1 K apart.",
     matters: "As a system warms, oil and walls give off more gas, as it cools less: the rise then shows the warmth and not the leak.",
     put_right: "Repeat the rise at a steady temperature, or prove the joint by a second method under pressure.",
-    source: "the project's own numerical study of vacuum rises, which holds for steady temperatures only; the limit of 2 K is a judgement",
+    source: "the project's own numerical study of vacuum rises, which holds for steady temperatures only; the limit of 1 K is a judgement",
     example: &[
         VISIT,
         EMPTIED,
@@ -49,7 +48,7 @@ pub(super) static CAUTION: Caution = Caution {
         Edit {
             file: LOG,
             from: "",
-            to: "t_min,p_micron,T_C\n0,240,9.0\n10,262,9.6\n20,281,10.3\n30,300,10.9\n",
+            to: "t_min,p_micron,T_C\n0,240,9.0\n10,262,9.3\n20,281,9.6\n30,300,9.9\n",
         },
         RECHARGED,
         PROVED,
@@ -90,16 +89,4 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             .cure("repeat the rise at a steady temperature, or prove the joint by a second method"),
         );
     }
-}
-
-/// How far apart the lowest and the highest logged temperature are, K.
-fn moved_k(test: &VacuumTest) -> f64 {
-    let temperatures = || {
-        test.log
-            .iter()
-            .flat_map(|log| log.temperature_k.iter().copied())
-    };
-    let lowest = temperatures().fold(f64::INFINITY, f64::min);
-    let highest = temperatures().fold(f64::NEG_INFINITY, f64::max);
-    (highest - lowest).max(0.0)
 }

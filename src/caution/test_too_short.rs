@@ -6,7 +6,7 @@ use crate::text::Diagnostic;
 use crate::working::repair_proof::{Ground, only_weak};
 
 /// A rise shorter than this does not tell a leak from moisture or gas out of the oil, s.
-const LONG_ENOUGH_S: f64 = 20.0 * 60.0;
+const LONG_ENOUGH_S: f64 = crate::working::vacuum_rule::LEAST_S;
 
 pub(super) static CAUTION: Caution = Caution {
     name: "test-too-short",

@@ -152,10 +152,10 @@ fn tested<'v>(site: &Site, system: &System, visit: &'v Visit) -> Vec<Tested<'v>>
             ),
         })
     });
-    let vacuum = visit.vacuum_tests.iter().filter_map(|test| {
-        let rise = rise(test, system.circuits.get(test.circuit)?);
+    let vacuum = visit.vacuum_tests.iter().map(|test| {
+        let rise = rise(test, system, visit);
         let print = |figure: &Figure| figure.value.print(site.units);
-        Some(Tested {
+        Tested {
             kind: "Vacuum test",
             circuit: test.circuit,
             section: test.section(),
@@ -164,7 +164,7 @@ fn tested<'v>(site: &Site, system: &System, visit: &'v Visit) -> Vec<Tested<'v>>
                 (None, Some(rise)) => format!("mean rise {}", print(rise)),
                 (None, None) => "rise not sized".to_owned(),
             },
-        })
+        }
     });
     pressure.chain(vacuum).collect()
 }

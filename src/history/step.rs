@@ -9,8 +9,7 @@ use crate::vocabulary::system_file::EarlierHappening;
 use crate::vocabulary::{Identifier, Word};
 use crate::working::outcome::is_leak;
 use crate::working::pressure_test::{HoldVerdict, hold};
-use crate::working::vacuum_rule::RiseVerdict;
-use crate::working::vacuum_test::{Acceptance, rise};
+use crate::working::vacuum_test::rise;
 use jiff::civil::Date;
 
 /// What a step saw at a point.
@@ -330,10 +329,7 @@ fn coarse_looks(system: &System, visit: &Visit, point: &Identifier) -> Vec<Looke
         .vacuum_tests
         .iter()
         .filter(|test| test.circuit == number && of_point(test.section()))
-        .any(|test| {
-            let rise = rise(test, circuit);
-            rise.acceptance == Acceptance::Met && rise.verdict != Some(RiseVerdict::Leak)
-        });
+        .any(|test| rise(test, system, visit).bears_proof());
     let word = |word: &str, test: bool| {
         test.then(|| Looked {
             word: format!("{word} of its section"),

@@ -67,6 +67,9 @@ pub fn chart(course: &Course<'_>) -> Option<Chart> {
     if let Some((limit, _)) = &course.limit {
         top = top.max(to_unit(*limit));
     }
+    for (_, si) in course.lines.iter().flat_map(|line| line.ends) {
+        top = top.max(to_unit(si));
+    }
     if top - bottom < 1e-12 * top.abs().max(1e-12) {
         top += 1.0;
         bottom -= 1.0;

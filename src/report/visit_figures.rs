@@ -78,7 +78,7 @@ impl VisitFigures {
         let rises: Vec<Rise> = visit
             .vacuum_tests
             .iter()
-            .filter_map(|test| Some(rise(test, system.circuits.get(test.circuit)?)))
+            .map(|test| rise(test, system, visit))
             .collect();
         let refrigerant = |circuit| system.in_force(circuit, visit.last_day())?.refrigerant;
         let held = visit.pressure_tests.iter().zip(&holds);
@@ -127,11 +127,8 @@ impl VisitFigures {
             all.extend(in_service.iter().flat_map(InService::figures));
         }
         for (rise, in_service) in self.rises.iter().zip(&self.rises_in_service) {
-            all.extend(&rise.rise);
-            all.extend(&rise.upper);
-            all.extend(&rise.upper_mass);
+            all.extend(rise.figures());
             all.extend(in_service.iter().flat_map(InService::figures));
-            all.extend(&rise.water);
         }
         for state in self.states.iter().flatten() {
             all.extend(&state.superheat);

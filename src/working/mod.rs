@@ -23,7 +23,9 @@ pub mod room;
 pub mod service_equivalent;
 pub mod vacuum_rule;
 pub mod vacuum_test;
+pub mod vacuum_verdict;
 pub mod vapour_state;
+pub mod water_check;
 #[expect(
     clippy::module_inception,
     reason = "the file holds the one type the floor is named after"
@@ -52,9 +54,11 @@ pub static METHODS: &[&Method] = &[
     &service_equivalent::MOLECULAR,
     &service_equivalent::PRESSURE,
     &service_equivalent::VISCOUS,
+    &vacuum_test::LOWER,
     &vacuum_test::RISE,
+    &vacuum_test::SLOPE,
     &vacuum_test::UPPER,
-    &vacuum_test::WATER,
     &vapour_state::SUBCOOLING,
     &vapour_state::SUPERHEAT,
+    &water_check::WATER,
 ];

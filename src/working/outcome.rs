@@ -13,7 +13,7 @@ use crate::working::account::{Account, accounts};
 use crate::working::pressure_test::{HoldVerdict, hold};
 pub use crate::working::repair_proof::moment_of;
 use crate::working::repair_proof::{Ground, written};
-use crate::working::vacuum_test::{Acceptance, rise};
+use crate::working::vacuum_test::rise;
 use jiff::civil::DateTime;
 
 /// How a finding stands by the evidence.
@@ -351,10 +351,7 @@ pub fn proves(system: &System, visit: &Visit, proof: &Proof, after: Option<DateT
                 HoldVerdict::NothingLarger | HoldVerdict::HeldNoSize
             )
         }),
-        Ground::Vacuum(test) => system
-            .circuits
-            .get(test.circuit)
-            .is_some_and(|circuit| rise(test, circuit).acceptance == Acceptance::Met),
+        Ground::Vacuum(test) => rise(test, system, visit).bears_proof(),
     };
     shows && after.is_none_or(|after| clearance.at >= after)
 }

@@ -1,11 +1,13 @@
 //! Vacuum test: whether its limit was met, apart from what the rise shows about a leak.
 
-use crate::job::{Circuit, VacuumTest};
+use crate::job::{System, VacuumTest, Visit};
 use crate::quantity::{Flavour, Measured, Volume};
-use crate::refrigerant::water_vapour_pressure_pa;
+use crate::refrigerant::Refrigerant;
 use crate::text::Noted;
-use crate::working::leak_size;
-use crate::working::vacuum_rule::{self, Judged, RiseVerdict, Series};
+use crate::working::leak_size::{MASS_OF_THROUGHPUT, mass_rate};
+use crate::working::vacuum_rule::{self, Course, Judged, Room, Slope, Unfit};
+use crate::working::vacuum_verdict::Shown;
+use crate::working::water_check::{above_water, warmest, water_limit};
 use crate::working::working::{Figure, Method, Origin, Value, Working};
 
 /// Mean rise as a throughput.
@@ -17,23 +19,37 @@ pub static RISE: Method = Method {
     source: "rate of rise at constant volume, 40 CFR 1065.644 in form; moisture and outgassing are in it",
 };
 
-/// Largest leak that a rise leaves possible.
-pub static UPPER: Method = Method {
-    id: "vacuum-upper-bound",
-    name: "Largest leak that the rise leaves possible",
-    formula: "Q_up = (V + U(V)) × (max(b, 0) + U(b)), b the slope of the last third",
-    mathematics: "Q_\"up\" = (V + U(V)) dot (max(b, 0) + U(b))",
-    source: "gas from inside comes off ever more slowly at a steady temperature, so that the late slope bounds the leak; least squares, interval of 95 % widened for readings that hang together; the project’s own numerical study, see DEVELOPERS.md",
+/// Rise of a part of the log as a throughput.
+pub static SLOPE: Method = Method {
+    id: "vacuum-slope",
+    name: "Rise of a part of the log as a throughput",
+    formula: "Q = V × Δp ÷ t, Δp along the straight line fitted to the rows;  U² = (V × U(Δp) ÷ t)² + (Δp × U(V) ÷ t)²",
+    mathematics: "Q = (V dot Delta p) / t, \\ U^2 = ((V dot U(Delta p)) / t)^2 + ((Delta p dot U(V)) / t)^2",
+    source: "least squares; standard error times the memory of the noise, Student's t at 99 %, and the step of the gauge; uncorrelated inputs, JCGM 100:2008 5.1",
 };
 
-/// Pressure that water alone can reach.
-pub static WATER: Method = Method {
-    id: "water-saturation",
-    name: "Highest pressure that water alone can reach",
-    formula: "p_water = saturation pressure of water at the warmest pipe",
-    mathematics: "p_\"water\" = p_\"sat\"(T)",
-    source: "IAPWS SR1-86(1992) over liquid, IAPWS R14-08(2011) over ice",
+/// The largest leak that a rise leaves possible.
+pub static UPPER: Method = Method {
+    id: "vacuum-upper-bound",
+    name: "Largest leak that this rise leaves possible",
+    formula: "Q_up = max(Q_late, 0) + U(Q_late)",
+    mathematics: "Q_\"up\" = max(Q_\"late\", 0) + U(Q_\"late\")",
+    source: "gas given off by moisture, walls and oil only adds to the rise, so that a steady leak is not larger than the rise of the last third; how often that held in simulated rises is printed in this project's notes for developers",
 };
+
+/// The smallest leak that a straight rise can be.
+pub static LOWER: Method = Method {
+    id: "vacuum-lower-bound",
+    name: "Smallest leak that this straight rise can be, if it is one",
+    formula: "Q_low = the lower of Q_all − U(Q_all) and Q_late − U(Q_late)",
+    mathematics: "Q_\"low\" = min(Q_\"all\" - U(Q_\"all\"), Q_\"late\" - U(Q_\"late\"))",
+    source: "the whole rise and its last third must both bear it",
+};
+
+/// The temperature may move by this much during the rise, K. Judgement: the vapour pressure of water
+/// changes by 6 to 7 % per kelvin near 20 °C and the gas given off by walls by about a tenth, which
+/// is what the bound can still bear.
+pub const STEADY_K: f64 = 1.0;
 
 /// Molar mass of air, kg/kmol, and its source.
 const AIR: (&str, f64, &str) = (
@@ -42,8 +58,8 @@ const AIR: (&str, f64, &str) = (
     "molar mass of dry air, 28.966 g/mol (from memory)",
 );
 
-/// Pressure that a rise is held against where no limit is noted, Pa: 500 micron.
-const USUAL_HOLD_PA: f64 = 500.0 * 101_325.0 / 760_000.0;
+/// Pressure that must not be passed where no limit is noted, Pa: 500 micron, common practice.
+const HOLD_PA: f64 = 500.0 * 101_325.0 / 760_000.0;
 
 /// Whether the limit of a vacuum test was met.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -63,241 +79,215 @@ pub enum Acceptance {
 pub struct Rise {
     /// Whether the limit was met.
     pub acceptance: Acceptance,
-    /// What the rise shows; none where only the limit can be judged.
-    pub verdict: Option<RiseVerdict>,
-    /// Why the rise is not judged, or what its verdict rests on.
+    /// What it shows about a leak.
+    pub shown: Shown,
+    /// Why it shows no more, and what else the readings say.
     pub reasons: Vec<String>,
-    /// What would settle it.
-    pub settles: Option<&'static str>,
+    /// The course of the log, where it bears a verdict.
+    pub course: Option<Course>,
+    /// The volume under test, where it is noted.
+    pub room: Option<Room>,
     /// The rise as a throughput, leak, moisture and outgassing together; `None` without a volume.
     pub rise: Option<Figure>,
-    /// Largest leak that it leaves possible.
+    /// That of the whole log by a fitted line, where it is a leak.
+    pub whole: Option<Figure>,
+    /// That of the last third.
+    pub late: Option<Figure>,
+    /// Smallest leak, where it is one.
+    pub lower: Option<Figure>,
+    /// Largest leak left possible.
     pub upper: Option<Figure>,
-    /// The same as mass of air.
+    /// The same as mass of air coming in.
     pub upper_mass: Option<Figure>,
     /// Highest pressure that water alone can reach.
     pub water: Option<Figure>,
-    /// The rise in figures, for its drawing.
-    pub judged: Option<Judged>,
 }
 
-/// Works out a test of a circuit.
-pub fn rise(test: &VacuumTest, circuit: &Circuit) -> Rise {
-    let volumes = match &test.note.volume {
-        Some(volume) => Some(vec![volume]),
-        None => circuit.volumes(test.section()),
-    };
-    let mut reasons = Vec::new();
-    let judged = volumes
-        .as_ref()
-        .and_then(|volumes| judge(test, volumes, &mut reasons));
-    if volumes.is_none() {
-        reasons.push("Without the volume of the part only the limit can be judged.".to_owned());
+impl Rise {
+    /// The largest leak left possible, Pa m³/s, with the log's own evidence.
+    pub fn upper_bound_pa_m3_s(&self) -> Option<f64> {
+        self.upper.as_ref().map(|figure| figure.value.number())
     }
-    let water = water(test);
-    let upper = judged
-        .as_ref()
-        .zip(volumes.as_ref())
-        .map(|(judged, volumes)| upper(test, judged, volumes));
+
+    /// Whether it can stand as the proof of a repair: the limit met, and no leak shown.
+    pub fn bears_proof(&self) -> bool {
+        self.acceptance == Acceptance::Met && self.shown != Shown::Leak
+    }
+
+    /// Its figures, in the order of the working.
+    pub fn figures(&self) -> impl Iterator<Item = &Figure> {
+        [
+            &self.rise,
+            &self.whole,
+            &self.late,
+            &self.lower,
+            &self.upper,
+            &self.upper_mass,
+            &self.water,
+        ]
+        .into_iter()
+        .flatten()
+    }
+}
+
+/// Works out a test of a system.
+pub fn rise(test: &VacuumTest, system: &System, visit: &Visit) -> Rise {
+    let volumes = volumes(test, system);
+    let mut reasons = Vec::new();
+    let course = course(test, &mut reasons);
+    let room = volumes.as_deref().map(room);
+    let hold = test
+        .note
+        .accept_below
+        .map_or(HOLD_PA, |limit| limit.value.value.si());
+    let limit = test.note.leak_limit.map(|limit| limit.value.value.si());
+    let water = water_limit(test, visit);
+    let above = above_water(test, water.as_ref());
+    let shown = course.map_or(Shown::AcceptanceOnly, |course| {
+        shown(vacuum_rule::judge(&course, room, limit, hold), above)
+    });
+    if above && shown != Shown::LevelsAboveWater {
+        reasons.push("The pressure passed what water alone can reach at the warmest part: air or refrigerant came in as well.".to_owned());
+    }
+    if water.is_none() && shown == Shown::Moisture {
+        reasons.push("Neither the warmest pipe nor the air was read, so that it was not checked whether water can reach this pressure.".to_owned());
+    }
+    if course.is_some() && room.is_none() {
+        reasons.push(
+            "The volume under test is not noted, so that no leak size can be stated.".to_owned(),
+        );
+    }
+    if course.is_some() && room.is_some() && limit.is_none() {
+        reasons.push("No leak limit is noted, so that the rise is held against none.".to_owned());
+    }
+    if let Some(refrigerant) = refrigerant_of(test, system, visit).filter(|gas| leaks_inward(gas)) {
+        reasons.push(format!("{} boils below the pressure of the air in the cold parts of this system, so that a leak there draws air in while it runs, as in this test.", refrigerant.designation));
+    }
     let mut rise = Rise {
         acceptance: acceptance(test),
-        verdict: judged.map(|judged| judged.verdict),
-        settles: None,
-        rise: volumes.as_ref().map(|volumes| throughput(test, volumes)),
-        upper_mass: upper.as_ref().map(|upper| {
-            leak_size::mass_of(
-                upper,
-                AIR,
-                test.note
-                    .warmest_pipe
-                    .map_or(ASSUMED_K, |warmest| warmest.value.value.si()),
-                &format!("vacuum-test/{}/upper-bound-mass", test.id),
-                "The same leak as mass of air coming in",
-            )
-        }),
-        upper,
-        water,
-        judged,
+        shown,
         reasons,
+        course,
+        room,
+        rise: volumes.as_deref().map(|volumes| throughput(test, volumes)),
+        whole: None,
+        late: None,
+        lower: None,
+        upper: None,
+        upper_mass: None,
+        water,
     };
-    explain(test, &mut rise);
+    if let (Some(course), Some(volumes)) = (course, volumes) {
+        rise.bounds(test, &course, &volumes);
+        rise.upper_mass = rise.upper.as_ref().map(|upper| mass(test, upper, visit));
+    }
     rise
 }
 
-/// Temperature of a part whose warmest pipe is not noted, K.
-const ASSUMED_K: f64 = 293.15;
+fn shown(judged: Judged, above_water: bool) -> Shown {
+    match judged {
+        Judged::NothingLarger => Shown::NothingLarger,
+        Judged::NothingLargerAboveHold => Shown::NothingLargerAboveHold,
+        Judged::Leak => Shown::Leak,
+        Judged::Moisture if above_water => Shown::LevelsAboveWater,
+        Judged::Moisture => Shown::Moisture,
+        Judged::Bending => Shown::Bending,
+        Judged::Uneven => Shown::Uneven,
+        Judged::Coarse => Shown::Coarse,
+        Judged::NoSize => Shown::NoSize,
+    }
+}
 
-/// The rule, where there is enough to judge by; else the reason why not.
-fn judge(
+/// Volumes under test: that of the test, else those of the register.
+fn volumes<'a>(
+    test: &'a VacuumTest,
+    system: &'a System,
+) -> Option<Vec<&'a Noted<Measured<Volume>>>> {
+    match &test.note.volume {
+        Some(volume) => Some(vec![volume]),
+        None => system.circuits.get(test.circuit)?.volumes(test.section()),
+    }
+}
+
+fn room(volumes: &[&Noted<Measured<Volume>>]) -> Room {
+    let half = |noted: &&Noted<Measured<Volume>>| noted.value.uncertainty.unwrap_or(0.0).powi(2);
+    Room {
+        m3: volumes.iter().map(|noted| noted.value.value.si()).sum(),
+        half: volumes.iter().map(half).sum::<f64>().sqrt(),
+    }
+}
+
+fn refrigerant_of(
     test: &VacuumTest,
-    volumes: &[&Noted<Measured<Volume>>],
-    reasons: &mut Vec<String>,
-) -> Option<Judged> {
-    let Some(log) = &test.log else {
-        reasons.push(
-            "Two readings show whether the limit was met; what raised the pressure only a log can show."
-                .to_owned(),
-        );
-        return None;
+    system: &System,
+    visit: &Visit,
+) -> Option<&'static Refrigerant> {
+    system.in_force(test.circuit, visit.last_day())?.refrigerant
+}
+
+/// Whether a refrigerant is below the pressure of the air at 5 °C, as in the evaporator of a
+/// low-pressure chiller.
+pub fn leaks_inward(refrigerant: &Refrigerant) -> bool {
+    refrigerant
+        .bubble_pressure_pa(278.15)
+        .is_some_and(|pressure| pressure < 101_325.0)
+}
+
+/// How far apart the logged temperatures are, K, in means over tenths of the log.
+pub fn moved_k(test: &VacuumTest) -> f64 {
+    let temperatures = test.log.as_ref().map_or(&[][..], |log| &log.temperature_k);
+    let size = temperatures.len().div_ceil(10).max(1);
+    let means = || {
+        temperatures
+            .chunks(size)
+            .map(|run| run.iter().sum::<f64>() / run.len() as f64)
     };
-    let moved = spread(&log.temperature_k);
-    if moved > vacuum_rule::STEADY_K {
-        reasons.push(format!(
-            "The temperature moved by {} K during the rise: warming drives gas out, cooling holds it back, so that only the limit can be judged.",
-            crate::working::rounded(moved, 1)
-        ));
-        return None;
-    }
-    let last = log.pressure_pa.last().copied().unwrap_or(f64::NAN);
-    if last > vacuum_rule::HIGHEST_PA {
-        reasons.push(
-            "The pressure rose above a tenth of the atmosphere, where a leak no longer flows at a constant rate."
-                .to_owned(),
-        );
-        return None;
-    }
-    if log.time_s.len() < vacuum_rule::FEWEST_ROWS || test.seconds() < vacuum_rule::SHORTEST_S {
-        reasons.push(
-            "What raised the pressure is judged only from 20 minutes and 30 rows on.".to_owned(),
-        );
-        return None;
-    }
-    if spread(&log.pressure_pa) == 0.0 && log.pressure_step_pa > 0.0 {
-        reasons.push(
-            "The gauge showed one and the same value throughout; see that it moves.".to_owned(),
-        );
-    }
-    vacuum_rule::judged(&Series {
-        time_s: &log.time_s,
-        pressure_pa: &log.pressure_pa,
-        volume_m3: volumes.iter().map(|volume| volume.value.value.si()).sum(),
-        volume_half_m3: half_width(volumes),
-        step_pa: log.pressure_step_pa,
-        hold_pa: test
-            .note
-            .accept_below
-            .map_or(USUAL_HOLD_PA, |limit| limit.value.value.si()),
-        leak_limit: test.note.leak_limit.map(|limit| limit.value.value.si()),
-    })
-}
-
-fn half_width(volumes: &[&Noted<Measured<Volume>>]) -> f64 {
-    volumes
-        .iter()
-        .map(|volume| volume.value.uncertainty.unwrap_or(0.0))
-        .fold(0.0, f64::hypot)
-}
-
-/// From the lowest to the highest of some values; 0 for none.
-fn spread(values: &[f64]) -> f64 {
-    let lowest = values.iter().copied().fold(f64::INFINITY, f64::min);
-    let highest = values.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    let lowest = means().fold(f64::INFINITY, f64::min);
+    let highest = means().fold(f64::NEG_INFINITY, f64::max);
     (highest - lowest).max(0.0)
 }
 
-/// Says what a verdict rests on, and what would settle it.
-fn explain(test: &VacuumTest, rise: &mut Rise) {
-    let Some(judged) = &rise.judged else {
-        return;
+/// The course of the log; a reason where it bears no verdict.
+fn course(test: &VacuumTest, reasons: &mut Vec<String>) -> Option<Course> {
+    const ONLY: &str = "so that the test shows only whether the limit was met";
+    let Some(log) = &test.log else {
+        reasons.push(format!("Two readings and no log, {ONLY}: a leak, moisture and gas from the oil rise alike between two readings."));
+        return None;
     };
-    if test
-        .log
-        .as_ref()
-        .is_some_and(|log| log.temperature_k.is_empty())
-    {
-        rise.reasons.push(
-            "No temperature is in the log: what is said of the rise holds if the part did not warm or cool by more than 2 K."
-                .to_owned(),
-        );
+    let moved = moved_k(test);
+    if moved > STEADY_K + 1e-6 {
+        reasons.push(format!("The temperature moved by {moved:.1} K, more than {STEADY_K:.0} K, {ONLY}: a rise at moving temperature shows the warmth and not the leak."));
+        return None;
     }
-    let end = test.end.pressure.value.value.si();
-    let beyond_water = rise
-        .water
-        .as_ref()
-        .is_some_and(|water| end > water.value.number());
-    if beyond_water {
-        rise.reasons.push(
-            "The pressure passed what water at the warmest pipe can reach: it is not water alone."
-                .to_owned(),
-        );
-    } else if rise.water.is_some() && judged.verdict == RiseVerdict::Moisture {
-        rise.reasons.push(
-            "The pressure stayed below what water at the warmest pipe can reach: water can explain it."
-                .to_owned(),
-        );
-    }
-    rise.settles = match judged.verdict {
-        RiseVerdict::Leak => Some(
-            "To settle it: pump on and repeat. The slope of a leak comes back, gas from inside rises less; or find it under pressure.",
-        ),
-        RiseVerdict::Moisture => Some(
-            "A wet system hides a leak: dry it and repeat the test, or test it under pressure.",
-        ),
-        RiseVerdict::Inconclusive => Some(
-            "To settle it: pump longer and repeat, and compare the late slopes; or test it under pressure.",
-        ),
-        RiseVerdict::NothingLarger => None,
-    };
-}
-
-fn upper(test: &VacuumTest, judged: &Judged, volumes: &[&Noted<Measured<Volume>>]) -> Figure {
-    let id = format!("vacuum-test/{}/upper-bound", test.id);
-    let mut working = Working::of(&UPPER, id, "Largest leak that the rise leaves possible");
-    for volume in volumes {
-        working.take("V", volume);
-    }
-    let log = test.log.as_ref();
-    let rows = log.map_or(0, |log| log.time_s.len());
-    let origin = || match log.and_then(|log| log.span) {
-        Some(span) => Origin::Note(span),
-        None => Origin::Note(test.note.whole.span),
-    };
-    working.input(
-        "b",
-        Value::Words(format!(
-            "{} ± {} Pa/min",
-            significant(judged.late.pa_s * 60.0, judged.late.half_pa_s * 60.0),
-            significant(judged.late.half_pa_s * 60.0, judged.late.half_pa_s * 60.0)
-        )),
-        origin(),
-    );
-    working.note(format!(
-        "Fitted to the last third of {rows} rows; the first third rose {} times as fast.{}",
-        crate::working::rounded(judged.early_pa_s / judged.late.pa_s.abs().max(1e-12), 1),
-        if judged.curved {
-            " The rise slows down beyond chance."
-        } else {
-            ""
+    let found = vacuum_rule::course(&log.time_s, &log.pressure_pa, log.pressure_step_pa);
+    let why = match found {
+        Ok(course) => {
+            if log.temperature_k.is_empty() {
+                reasons.push(
+                    "No temperature was logged: that it was steady is taken for granted."
+                        .to_owned(),
+                );
+            }
+            return Some(course);
         }
-    ));
-    working.finish(Value::Computed {
-        flavour: Flavour::Throughput,
-        si: judged.upper,
-        uncertainty: None,
-    })
-}
-
-/// A number to the second digit of its half width.
-fn significant(number: f64, half: f64) -> String {
-    let decimals = if half > 0.0 {
-        (1.0 - half.log10().floor()).clamp(0.0, 6.0)
-    } else {
-        3.0
+        Err(Unfit::Short) => "The log is shorter than 20 minutes",
+        Err(Unfit::FewRows) => "The log has fewer than 30 rows",
+        Err(Unfit::Uneven) => "A third of the log's time has too few rows",
+        Err(Unfit::NotVacuum) => {
+            "The log goes above a tenth of an atmosphere, where a leak no longer flows in evenly"
+        }
+        Err(Unfit::Constant) => {
+            "The gauge showed the same value in every row, as one that is stuck or closed off does"
+        }
+        Err(Unfit::Stopped) => {
+            "The rise stopped from one row to the next, as at the top of a gauge's range"
+        }
+        Err(Unfit::Fell) => {
+            "The pressure fell, by the pump, by cooling, by a drifting gauge or into the oil"
+        }
     };
-    crate::working::rounded(number, decimals as usize)
-}
-
-fn water(test: &VacuumTest) -> Option<Figure> {
-    let warmest = test.note.warmest_pipe?;
-    let pressure = water_vapour_pressure_pa(warmest.value.value.si())?;
-    let id = format!("vacuum-test/{}/water", test.id);
-    let mut working = Working::of(&WATER, id, "Highest pressure that water alone can reach");
-    working.take("T", &warmest);
-    Some(working.finish(Value::Computed {
-        flavour: Flavour::VacuumPressure,
-        si: pressure,
-        uncertainty: None,
-    }))
+    reasons.push(format!("{why}, {ONLY}."));
+    None
 }
 
 fn acceptance(test: &VacuumTest) -> Acceptance {
@@ -329,6 +319,105 @@ fn acceptance(test: &VacuumTest) -> Acceptance {
     }
 }
 
+impl Rise {
+    /// Adds the throughputs of the course with their bounds.
+    fn bounds(&mut self, test: &VacuumTest, course: &Course, volumes: &[&Noted<Measured<Volume>>]) {
+        let id = |part: &str| format!("vacuum-test/{}/{part}", test.id);
+        let late_s = course.end_s - course.late_from_s;
+        let title = "Rise of the last third, leak and outgassing together";
+        let late = slope(
+            test,
+            (course.late, late_s),
+            volumes,
+            (id("late-slope"), title),
+        );
+        if self.shown == Shown::Leak {
+            let title = "Rise of the whole log along a straight line";
+            let all = (course.whole, course.end_s);
+            let whole = slope(test, all, volumes, (id("whole-slope"), title));
+            let mut working = Working::of(&LOWER, id("lower-bound"), LOWER.name);
+            working.take_figure("Q_all", &whole);
+            working.take_figure("Q_late", &late);
+            self.lower = Some(working.finish(computed(
+                Flavour::Throughput,
+                room(volumes).lower(course),
+                None,
+            )));
+            self.whole = Some(whole);
+        }
+        let mut working = Working::of(&UPPER, id("upper-bound"), UPPER.name);
+        working.take_figure("Q_late", &late);
+        working.note("Not in it: an error of the gauge in proportion to its reading, a leak that comes and goes, and gas taken up again by cooling oil or walls.");
+        self.upper = Some(working.finish(computed(
+            Flavour::Throughput,
+            room(volumes).upper(course),
+            None,
+        )));
+        self.late = Some(late);
+    }
+}
+
+fn computed(flavour: Flavour, si: f64, uncertainty: Option<f64>) -> Value {
+    Value::Computed {
+        flavour,
+        si,
+        uncertainty,
+    }
+}
+
+/// A slope of the log as a throughput.
+fn slope(
+    test: &VacuumTest,
+    (slope, seconds): (Slope, f64),
+    volumes: &[&Noted<Measured<Volume>>],
+    (id, title): (String, &str),
+) -> Figure {
+    let log = Origin::Note(test.end.pressure.span);
+    let mut working = Working::of(&SLOPE, id, title);
+    for volume in volumes {
+        working.take("V", volume);
+    }
+    let rise = computed(
+        Flavour::VacuumPressure,
+        slope.pa_s * seconds,
+        Some(slope.half * seconds),
+    );
+    working.input("Δp", rise, log.clone());
+    working.input("t", computed(Flavour::Duration, seconds, None), log);
+    let (q, half) = room(volumes).throughput(slope);
+    working.finish(computed(Flavour::Throughput, q, Some(half)))
+}
+
+/// The upper bound as mass of air coming in, at the warmest pipe, else the air outside, else 20 °C.
+fn mass(test: &VacuumTest, upper: &Figure, visit: &Visit) -> Figure {
+    let id = format!("vacuum-test/{}/upper-bound-mass", test.id);
+    let mut working = Working::of(
+        &MASS_OF_THROUGHPUT,
+        id,
+        "The same leak as mass of air coming in, over a year of 365 days",
+    );
+    let q = working.take_figure("Q", upper);
+    let (name, molar, source) = AIR;
+    working.input(
+        "M",
+        Value::Words(format!("{molar} g/mol ({name})")),
+        Origin::Table(source.to_owned()),
+    );
+    let kelvin = match warmest(test, visit) {
+        Some(noted) => working.take("T", &noted),
+        None => working.input(
+            "T",
+            computed(Flavour::Temperature, 293.15, None),
+            Origin::Assumed("20 °C, for want of a temperature"),
+        ),
+    };
+    working.finish(computed(
+        Flavour::MassRate,
+        mass_rate(q, molar, kelvin),
+        None,
+    ))
+}
+
 fn throughput(test: &VacuumTest, volumes: &[&Noted<Measured<Volume>>]) -> Figure {
     let id = format!("vacuum-test/{}/rise", test.id);
     let mut working = Working::of(&RISE, id, "Mean rise of the vacuum");
@@ -338,17 +427,13 @@ fn throughput(test: &VacuumTest, volumes: &[&Noted<Measured<Volume>>]) -> Figure
     let seconds = test.seconds();
     working.input(
         "t",
-        Value::Computed {
-            flavour: Flavour::Duration,
-            si: seconds,
-            uncertainty: None,
-        },
+        computed(Flavour::Duration, seconds, None),
         Origin::Notes(vec![test.start.at.span, test.end.at.span]),
     );
     working.note("Moisture and outgassing raise the pressure like a leak does: within the uncertainty of volume and gauge, which is not worked out here, a leak alone is not larger than this, unless the system cooled during the test.");
-    working.finish(Value::Computed {
-        flavour: Flavour::Throughput,
-        si: volume * (p2 - p1) / seconds,
-        uncertainty: None,
-    })
+    working.finish(computed(
+        Flavour::Throughput,
+        volume * (p2 - p1) / seconds,
+        None,
+    ))
 }

@@ -1,17 +1,22 @@
-//! Vacuum tests: the limit, what the rise shows, and its drawing.
+//! Vacuum tests on the page: whether the limit was met, what the rise shows about a leak, what would
+//! settle it, and the course of the log.
 
 use crate::job::VacuumTest;
 use crate::quantity::{Flavour, print};
 use crate::report::chart::{Course, Line, chart};
 use crate::report::compose::scene::Scene;
 use crate::report::compose::tests::{duration, entry, gauge, part_name, worked};
-use crate::report::data::{Block, SeriesStroke, Test};
+use crate::report::data::{Block, Chart, SeriesStroke, Test};
 use crate::report::printed::{self, sentence};
-use crate::working::vacuum_rule::RiseVerdict;
 use crate::working::vacuum_test::{Acceptance, Rise};
 
-/// What a vacuum test shows, in a sentence or two: the limit first, then the rise.
+/// Whether the limit was met, then what the rise shows about a leak.
 pub(super) fn vacuum_verdict(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> String {
+    let shown = shown(scene, rise);
+    format!("{} {shown}", acceptance(scene, test, rise))
+}
+
+fn acceptance(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> String {
     let limit = test.note.accept_below.map_or_else(String::new, |limit| {
         print(&limit.value, scene.site.units).to_string()
     });
@@ -24,7 +29,7 @@ pub(super) fn vacuum_verdict(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) 
         .accept_by
         .as_ref()
         .map_or_else(String::new, |by| format!(" ({}’s limit)", by.value));
-    let accepted = match rise.acceptance {
+    match rise.acceptance {
         Acceptance::Met => format!("Stayed below {limit} for {within}{whose}: limit met."),
         Acceptance::NotMet => {
             format!("Did not stay below {limit} for {within}{whose}: limit not met.")
@@ -33,35 +38,26 @@ pub(super) fn vacuum_verdict(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) 
             "Watched for {} only; {within} are asked for{whose}.",
             duration(test.seconds())
         ),
-        Acceptance::NoLimit => "No limit is noted for the pressure.".to_owned(),
-    };
-    match shown(scene, rise) {
-        Some(shown) => format!("{accepted} {shown}"),
-        None => accepted,
+        Acceptance::NoLimit => "No limit of pressure is noted.".to_owned(),
     }
 }
 
-/// What the rise shows beside the limit; none where only the limit could be judged.
-fn shown(scene: &Scene<'_>, rise: &Rise) -> Option<String> {
-    let (verdict, upper) = (rise.verdict?, rise.upper.as_ref()?);
-    let upper = upper.value.print(scene.site.units);
-    Some(match verdict {
-        RiseVerdict::NothingLarger => {
-            format!("The rise shows nothing larger than {upper} of air coming in.")
+/// What the rise shows about a leak, with its bounds.
+fn shown(scene: &Scene<'_>, rise: &Rise) -> String {
+    let words = rise.shown.words();
+    let printed = |figure: &crate::working::Figure| figure.value.print(scene.site.units);
+    match &rise.upper {
+        Some(upper) if !words.says.is_empty() => {
+            words.says.replace("{upper}", &printed(upper)).replace(
+                "{lower}",
+                &rise.lower.as_ref().map_or_else(String::new, printed),
+            )
         }
-        RiseVerdict::Leak => format!(
-            "The rise is straight and larger than gas from inside explains: it reads as a leak, not larger than {upper}."
-        ),
-        RiseVerdict::Moisture => format!(
-            "The rise levels off as moisture or gas from the oil does; a leak of up to {upper} may hide in it."
-        ),
-        RiseVerdict::Inconclusive => {
-            format!("What raised the pressure is not decided; a leak is not larger than {upper}.")
-        }
-    })
+        _ => words.without_bound.to_owned(),
+    }
 }
 
-/// A vacuum test as printed.
+/// A vacuum test.
 pub(super) fn vacuum_test(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> Test {
     let units = scene.site.units;
     let reading = |reading: &crate::job::VacuumReading| {
@@ -83,31 +79,33 @@ pub(super) fn vacuum_test(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> 
         ));
     }
     facts.extend(gauge(test.note.gauge.as_ref()));
-    let mut prose = vec![Block::plain(
-        "A rise can be a leak, moisture or gas from the oil; a vacuum test never shows the place.",
-    )];
-    prose.extend(rise.reasons.iter().map(Block::plain));
-    prose.extend(rise.settles.map(Block::plain));
-    if runs_below_the_air(scene, test.circuit) {
-        prose.push(Block::plain(
-            "Parts of this system run below the pressure of the air: in service air comes in through a leak, as it does in this test.",
-        ));
+    if let Some(limit) = &test.note.leak_limit {
+        facts.push(entry("Leak limit", print(&limit.value, units).to_string()));
     }
-    prose.extend(
-        test.note
-            .note
-            .as_ref()
-            .map(|note| Block::plain(sentence(&note.value))),
-    );
-    let limit = test.note.accept_below.map(|limit| {
-        let by = test
-            .note
-            .accept_by
-            .as_ref()
-            .map_or_else(|| "limit".to_owned(), |by| format!("{}’s limit", by.value));
-        let printed = print(&limit.value, units);
-        (limit.value.value.si(), format!("{by}, {printed}"))
-    });
+    let results = [
+        ("Mean rise, leak and moisture together", &rise.rise),
+        ("Rise of the last third", &rise.late),
+        ("Smallest leak that it can be", &rise.lower),
+        ("Largest leak left possible", &rise.upper),
+        ("As air coming in", &rise.upper_mass),
+        ("Water alone can reach", &rise.water),
+    ];
+    let settles = rise.shown.words().settles;
+    let place = "A vacuum test shows no place of a leak.";
+    let prose = rise
+        .reasons
+        .iter()
+        .map(String::as_str)
+        .chain([settles, place])
+        .filter(|text| !text.is_empty())
+        .map(Block::plain)
+        .chain(
+            test.note
+                .note
+                .as_ref()
+                .map(|note| Block::plain(sentence(&note.value))),
+        )
+        .collect();
     Test {
         id: test.id.0.clone(),
         heading: format!(
@@ -117,66 +115,65 @@ pub(super) fn vacuum_test(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> 
         ),
         verdict: vacuum_verdict(scene, test, rise),
         facts,
-        results: [
-            ("Mean rise, leak and moisture together", &rise.rise),
-            ("Largest leak left possible", &rise.upper),
-            ("As air coming in", &rise.upper_mass),
-            ("Water alone reaches", &rise.water),
-        ]
-        .into_iter()
-        .filter_map(|(key, figure)| Some(worked(key, figure.as_ref()?, scene)))
-        .collect(),
-        chart: test.log.as_ref().and_then(|log| {
-            chart(&Course {
-                time_s: &log.time_s,
-                value_si: &log.pressure_pa,
-                flavour: Flavour::VacuumPressure,
-                written: log.pressure_unit,
-                units,
-                name: "Pressure (absolute)",
-                time_name: "Time since isolation",
-                limit: limit.clone(),
-                from_zero: true,
-                lines: lines(test, rise),
-            })
-        }),
+        results: results
+            .into_iter()
+            .filter_map(|(key, figure)| Some(worked(key, figure.as_ref()?, scene)))
+            .collect(),
+        chart: course(scene, test, rise),
         prose,
         tables: Vec::new(),
         cautions: Vec::new(),
     }
 }
 
-/// Whether the refrigerant of a circuit boils below the air's pressure at 20 °C.
-fn runs_below_the_air(scene: &Scene<'_>, circuit: usize) -> bool {
-    const STANDARD_AIR_PA: f64 = 101_325.0;
-    scene
-        .refrigerant(circuit)
-        .and_then(|refrigerant| refrigerant.dew_pressure_pa(293.15))
-        .is_some_and(|pressure| pressure < STANDARD_AIR_PA)
-}
-
-/// The late slope and the bound, as lines over the last third of the rise.
-fn lines(test: &VacuumTest, rise: &Rise) -> Vec<Line> {
-    let (Some(judged), Some(end)) = (
-        &rise.judged,
-        test.log.as_ref().and_then(|log| log.time_s.last().copied()),
-    ) else {
-        return Vec::new();
-    };
-    let (middle_s, middle_pa) = judged.late.middle;
-    let through = |slope: f64| {
-        [end * 2.0 / 3.0, end].map(|time| (time, middle_pa + slope * (time - middle_s)))
-    };
-    vec![
-        Line {
-            label: "late slope".to_owned(),
+/// The log, its hold line, the line through its last third, and what the largest leak left possible
+/// would do alone.
+fn course(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> Option<Chart> {
+    let log = test.log.as_ref()?;
+    let units = scene.site.units;
+    let limit = test.note.accept_below.map(|limit| {
+        let by = test
+            .note
+            .accept_by
+            .as_ref()
+            .map_or_else(|| "limit".to_owned(), |by| format!("{}’s limit", by.value));
+        let printed = print(&limit.value, units);
+        (limit.value.value.si(), format!("{by}, {printed}"))
+    });
+    let mut lines = Vec::new();
+    if let Some(course) = &rise.course {
+        let back = course.late.pa_s * (course.end_s - course.late_from_s);
+        lines.push(Line {
+            label: "slope of the last third".to_owned(),
             stroke: SeriesStroke::Dashed,
-            ends: through(judged.late.pa_s),
-        },
-        Line {
-            label: "bound".to_owned(),
+            ends: [
+                (course.late_from_s, course.end_pa - back),
+                (course.end_s, course.end_pa),
+            ],
+        });
+        let start = log.pressure_pa.first().copied().unwrap_or_default();
+        lines.extend(rise.room.map(|room| Line {
+            label: "largest leak left possible, alone".to_owned(),
             stroke: SeriesStroke::Dotted,
-            ends: through(judged.late.pa_s.max(0.0) + judged.late.half_pa_s),
-        },
-    ]
+            ends: [
+                (0.0, start),
+                (
+                    course.end_s,
+                    start + room.upper(course) / room.m3 * course.end_s,
+                ),
+            ],
+        }));
+    }
+    chart(&Course {
+        time_s: &log.time_s,
+        value_si: &log.pressure_pa,
+        flavour: Flavour::VacuumPressure,
+        written: log.pressure_unit,
+        units,
+        name: "Pressure (absolute)",
+        time_name: "Time since isolation",
+        limit,
+        from_zero: true,
+        lines,
+    })
 }
