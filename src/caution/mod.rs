@@ -34,6 +34,7 @@ mod instrument_check_overdue;
 mod leaking_again;
 mod liquid_above_bubble_point;
 mod low_pressure_search;
+mod moved_more_than_charge;
 mod no_bubbles_too_soon;
 mod oil_at_service_valve;
 mod outcome_beyond_evidence;
@@ -86,6 +87,7 @@ pub static ALL: &[&Caution] = &[
     &leaking_again::CAUTION,
     &liquid_above_bubble_point::CAUTION,
     &low_pressure_search::CAUTION,
+    &moved_more_than_charge::CAUTION,
     &no_bubbles_too_soon::CAUTION,
     &oil_at_service_valve::CAUTION,
     &outcome_beyond_evidence::CAUTION,
