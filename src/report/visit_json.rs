@@ -3,7 +3,7 @@
 use crate::job::{System, Visit};
 use crate::report::visit_figures::VisitFigures;
 use crate::vocabulary::Word;
-use crate::working::evidence::grade;
+use crate::working::evidence::{Grade, grade};
 use crate::working::leaks_explained::{Explained, Verdict};
 use crate::working::outcome::{Standing, is_leak, shown};
 use crate::working::reach::{Reach, reach};
@@ -27,7 +27,7 @@ pub fn findings_json(visit: &Visit, figures: &VisitFigures) -> Value {
                 "title": finding.note.title,
                 "point": finding.note.point.as_ref().map(|point| &point.value.0),
                 "leak": is_leak(finding),
-                "evidence": grade(&finding.note).map(|grade| grade.word()),
+                "evidence": grade(&finding.note).map(Grade::word),
                 "standing": match standing {
                     Standing::Proved => "repaired, proved",
                     Standing::NotProved => "repaired, not proved",

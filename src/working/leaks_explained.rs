@@ -143,12 +143,11 @@ pub fn leaks_explained(
     );
     working.note("A leak may have begun at any time since the charge before the loss, unless it was seen earlier. That it kept the size it was measured at is assumed.");
     let weighed = is_weighed(system, loss.since.value) && is_weighed(system, loss.until.value);
-    let verdict = match loss.uncertainty_kg.filter(|_| weighed) {
-        Some(half) => verdict((least, most), (loss.kg - half, loss.kg + half)),
-        None => {
-            working.note("The loss is not known well enough to say whether other leaks remain: that takes a full charge by weight at both ends.");
-            Verdict::Open
-        }
+    let verdict = if let Some(half) = loss.uncertainty_kg.filter(|_| weighed) {
+        verdict((least, most), (loss.kg - half, loss.kg + half))
+    } else {
+        working.note("The loss is not known well enough to say whether other leaks remain: that takes a full charge by weight at both ends.");
+        Verdict::Open
     };
     Some(Explained::Sized(Box::new(Share {
         figure: working.finish(Value::Computed {
