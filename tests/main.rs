@@ -15,6 +15,7 @@ mod deadlines;
 mod decay_pressure;
 mod decay_vacuum;
 mod due_by_hand;
+mod explain;
 mod floors;
 mod help;
 mod ledger;

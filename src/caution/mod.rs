@@ -35,6 +35,7 @@ mod leaking_again;
 mod liquid_above_bubble_point;
 mod low_pressure_search;
 mod moisture_read_as_leak;
+mod moved_more_than_charge;
 mod no_bubbles_too_soon;
 mod oil_at_service_valve;
 mod outcome_beyond_evidence;
@@ -88,6 +89,7 @@ pub static ALL: &[&Caution] = &[
     &liquid_above_bubble_point::CAUTION,
     &low_pressure_search::CAUTION,
     &moisture_read_as_leak::CAUTION,
+    &moved_more_than_charge::CAUTION,
     &no_bubbles_too_soon::CAUTION,
     &oil_at_service_valve::CAUTION,
     &outcome_beyond_evidence::CAUTION,

@@ -3,8 +3,8 @@
 use crate::command::console::{Console, Exit};
 use crate::command::loaded::{Loaded, Target};
 use crate::report::visit_figures::{VisitFigures, figures_json, pressure_tests_json};
+use crate::report::visit_json::{explained_json, findings_json, outcome_json, reach_json};
 use crate::text::{render, summary, to_json};
-use crate::working::outcome::shown;
 use serde_json::{Value, json};
 
 /// Prints all problems for people.
@@ -29,10 +29,13 @@ pub fn json(loaded: &Loaded, target: &Target, console: &Console) -> Exit {
         .into_iter()
         .filter_map(|(site, system, number)| {
             let figures = VisitFigures::of(site, system, number)?;
-            let visit = &system.visits[number];
+            let visit = system.visits.get(number)?;
             let mut value = json!({
                 "visit": visit.path,
-                "outcome": shown(figures.outcome.kind),
+                "outcome": outcome_json(&figures),
+                "findings": findings_json(visit, &figures),
+                "reach": reach_json(system, visit),
+                "leaks-explained": explained_json(system, &figures),
                 "figures": figures_json(&figures, site, &loaded.sources),
             });
             if !visit.pressure_tests.is_empty() {

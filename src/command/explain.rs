@@ -3,8 +3,9 @@
 use crate::caution;
 use crate::command::console::{Console, Exit};
 use crate::command::loaded::{LoadFault, load};
+use crate::report::explanation::explanations;
 use crate::report::visit_figures::VisitFigures;
-use crate::text::{nearest, or_list};
+use crate::text::{nearest, or_list, quoted_or};
 use serde_json::json;
 use std::path::Path;
 
@@ -41,20 +42,15 @@ pub fn explain(name: &str, path: &Path, as_json: bool, console: &Console) -> Exi
         let Some(figures) = VisitFigures::of(site, system, number) else {
             continue;
         };
-        for figure in figures.all() {
-            if figure.id == name || figure.id.starts_with(&format!("{name}/")) {
-                let visit = &system.visits[number].path;
-                if as_json {
-                    found.push(json!({ "visit": visit, "working": figure.print(&loaded.sources, site.units) }));
-                } else {
-                    console.out(&format!(
-                        "{visit}\n{}\n",
-                        figure.print(&loaded.sources, site.units)
-                    ));
-                    found.push(json!(null));
-                }
+        known.extend(figures.all().iter().map(|figure| figure.id.clone()));
+        let Some(visit) = system.visits.get(number).map(|visit| &visit.path) else {
+            continue;
+        };
+        for working in explanations(&figures, name, &loaded.sources, site.units) {
+            if !as_json {
+                console.out(&format!("{visit}\n{working}\n"));
             }
-            known.push(figure.id.clone());
+            found.push(json!({ "visit": visit, "working": working }));
         }
     }
     if found.is_empty() {
@@ -75,12 +71,26 @@ fn unknown(name: &str, figures: &[&str]) -> String {
     let cautions: Vec<&str> = caution::ALL.iter().map(|caution| caution.name).collect();
     let all: Vec<&str> = figures.iter().chain(&cautions).copied().collect();
     let mut text = format!("error: `{name}` is neither a caution nor a figure here\n");
-    if let Some(near) = nearest(name, &all) {
-        text += &format!("  = help: did you mean `{near}`?\n");
+    let near = nearest_of(name, &all);
+    if !near.is_empty() {
+        text += &format!("  = help: did you mean {}?\n", quoted_or(&near));
     }
     if !figures.is_empty() {
         text += &format!("  = figures here: {}\n", figures.join(", "));
     }
     text += &format!("  = cautions: {}\n", or_list(&cautions));
     text
+}
+
+/// Up to three known names: the one spelled most like it, then those that share its last part.
+fn nearest_of<'a>(name: &str, known: &[&'a str]) -> Vec<&'a str> {
+    let last = |name: &str| name.rsplit('/').next().unwrap_or("").to_owned();
+    let mut near: Vec<&str> = nearest(name, known).into_iter().collect();
+    for id in known {
+        if last(id) == last(name) && !near.contains(id) {
+            near.push(id);
+        }
+    }
+    near.truncate(3);
+    near
 }

@@ -3,10 +3,12 @@
 pub mod chart;
 pub mod compose;
 pub mod data;
+pub mod explanation;
 pub mod issue;
 pub mod mail;
 pub mod printed;
 pub mod visit_figures;
+pub mod visit_json;
 
 #[cfg(feature = "pdf")]
 pub mod attached;

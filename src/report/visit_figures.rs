@@ -7,6 +7,7 @@ use crate::text::{Noted, Sources};
 use crate::working::account::{Account, account};
 use crate::working::co2_equivalent::co2_equivalent;
 use crate::working::leak_rate::{Window, lost_in_year};
+use crate::working::leaks_explained::{Explained, Loss, leaks_explained};
 use crate::working::outcome::{Outcome, outcome};
 use crate::working::pressure_test::{Hold, hold};
 use crate::working::room::{Room, RoomLimit, rooms};
@@ -32,6 +33,8 @@ pub struct CircuitFigures {
     pub since: Option<(Noted<Moment>, bool)>,
     /// What had leaked in all since then, kg.
     pub leaked_kg: f64,
+    /// What the leaks found explain of it; none where no leak was found or the loss is not known.
+    pub explained: Option<Explained>,
     /// Plain loss per year.
     pub plain: Option<Figure>,
     /// What was lost in the calendar year up to the visit.
@@ -118,6 +121,9 @@ impl VisitFigures {
             all.extend(&circuit.net);
             all.extend(&circuit.plain);
             all.extend(&circuit.in_year);
+            if let Some(Explained::Sized(share)) = &circuit.explained {
+                all.push(&share.figure);
+            }
             all.extend(circuit.statutory.iter().map(|(_, figure)| figure));
             all.extend(&circuit.charge_co2e);
             all.extend(&circuit.lost_co2e);
@@ -180,6 +186,7 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         lost_co2e: None,
         since: None,
         leaked_kg: 0.0,
+        explained: None,
         plain: None,
         in_year: None,
         statutory: Vec::new(),
@@ -252,6 +259,20 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         statutory.extend(figure.map(|figure| (*rules, figure)));
     }
     let (since, leaked_kg) = (window.since(), window.leaked_kg());
+    figures.explained = since.and_then(|(since, _)| {
+        // What one addition made up is known with its uncertainty; a sum of several is not.
+        let alone = (leaked_kg - addition.leaked_kg).abs() < 1e-9;
+        let loss = Loss {
+            since,
+            until: addition.at,
+            kg: leaked_kg,
+            uncertainty_kg: addition.uncertainty_kg.filter(|_| alone),
+            spans: &addition.spans,
+        };
+        let title = format!("What the leaks found explain of the loss{of}");
+        let named = (label("leaks-explained"), title);
+        leaks_explained(system, number, circuit, &loss, (&named.0, &named.1))
+    });
     figures.since = since;
     figures.leaked_kg = leaked_kg;
     figures.plain = plain;

@@ -14,10 +14,12 @@ pub mod hold_log;
 pub mod hold_verdict;
 pub mod leak_rate;
 pub mod leak_size;
+pub mod leaks_explained;
 mod least_squares;
 pub mod outcome;
 pub mod pressure_log;
 pub mod pressure_test;
+pub mod reach;
 pub mod repair_proof;
 pub mod room;
 pub mod service_equivalent;
@@ -49,6 +51,7 @@ pub static METHODS: &[&Method] = &[
     &hold_leak::LIMIT,
     &hold_leak::SMALLEST,
     &hold_log::LOG_CHANGE,
+    &leaks_explained::EXPLAINED,
     &room::CONCENTRATION,
     &room::QUARTER_LIMIT,
     &service_equivalent::MOLECULAR,

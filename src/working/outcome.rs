@@ -70,6 +70,8 @@ pub enum OutcomeKind {
 pub struct Outcome {
     /// How it ended.
     pub kind: OutcomeKind,
+    /// How the leaks found stand, where the visit ended in something else too: a retrofit.
+    pub leaks: Option<OutcomeKind>,
     /// How each finding stands, in the order of the findings.
     pub standings: Vec<Standing>,
     /// Points repaired earlier that were looked at again without a sign, with the look.
@@ -100,8 +102,10 @@ pub fn outcome_by(system: &System, accounts: &[Account], number: usize) -> Optio
         .filter_map(|account| account.addition_of(number))
         .any(|addition| addition.shows_loss);
     let kind = kind(visit, &standings, &verified, added);
+    let leaks = of_leaks(visit, &standings).filter(|leaks| *leaks != kind);
     if let Some(claim) = visit.note.as_ref().and_then(|note| note.outcome)
         && !bears(kind, claim.value)
+        && !leaks.is_some_and(|leaks| bears(leaks, claim.value))
     {
         beyond.push(Beyond {
             span: claim.span,
@@ -111,6 +115,7 @@ pub fn outcome_by(system: &System, accounts: &[Account], number: usize) -> Optio
     }
     Some(Outcome {
         kind,
+        leaks,
         standings,
         verified,
         added,
@@ -124,13 +129,6 @@ fn kind(
     verified: &[Identifier],
     added: bool,
 ) -> OutcomeKind {
-    let leaks: Vec<Standing> = visit
-        .findings
-        .iter()
-        .zip(standings)
-        .filter(|(finding, _)| is_leak(finding))
-        .map(|(_, standing)| *standing)
-        .collect();
     let suspects = visit
         .findings
         .iter()
@@ -147,21 +145,12 @@ fn kind(
         .as_ref()
         .and_then(|note| note.purpose)
         .map(|p| p.value);
-    let repaired = |s: &Standing| matches!(s, Standing::Proved | Standing::NotProved);
     let searched = !visit.searches.is_empty();
     if retrofit {
         return OutcomeKind::Retrofitted;
     }
-    if !leaks.is_empty() {
-        return if leaks.iter().all(|s| *s == Standing::Proved) {
-            OutcomeKind::RepairedProved
-        } else if leaks.iter().all(repaired) {
-            OutcomeKind::RepairedNotProved
-        } else if leaks.iter().any(repaired) {
-            OutcomeKind::PartlyRepaired
-        } else {
-            OutcomeKind::LeftOpen
-        };
+    if let Some(leaks) = of_leaks(visit, standings) {
+        return leaks;
     }
     if purpose == Some(Purpose::Verification) && !verified.is_empty() {
         return OutcomeKind::RepairVerified;
@@ -173,6 +162,29 @@ fn kind(
         (true, false) => OutcomeKind::NothingFound,
         (false, false) => OutcomeKind::Other,
     }
+}
+
+/// How the leaks found at a visit stand; none where none was found.
+fn of_leaks(visit: &Visit, standings: &[Standing]) -> Option<OutcomeKind> {
+    let leaks: Vec<Standing> = visit
+        .findings
+        .iter()
+        .zip(standings)
+        .filter(|(finding, _)| is_leak(finding))
+        .map(|(_, standing)| *standing)
+        .collect();
+    let repaired = |s: &Standing| matches!(s, Standing::Proved | Standing::NotProved);
+    (!leaks.is_empty()).then(|| {
+        if leaks.iter().all(|s| *s == Standing::Proved) {
+            OutcomeKind::RepairedProved
+        } else if leaks.iter().all(repaired) {
+            OutcomeKind::RepairedNotProved
+        } else if leaks.iter().any(repaired) {
+            OutcomeKind::PartlyRepaired
+        } else {
+            OutcomeKind::LeftOpen
+        }
+    })
 }
 
 /// Whether a finding shows a leak at this visit: noted as one, and not merely looked at again.

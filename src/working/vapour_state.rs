@@ -69,9 +69,11 @@ fn superheat(
     let mut working = Working::of(&SUPERHEAT, id, "Superheat of the suction vapour");
     let suction = working.take("T_suction", &temperature);
     take_pressure(&mut working, "p_suction", &pressure, visit);
-    saturation(&mut working, "T_dew", dew, refrigerant);
+    let half = half_span(&pressure, absolute, |p| refrigerant.dew_temperature_k(p));
+    saturation(&mut working, "T_dew", dew, half, refrigerant);
     glide(&mut working, refrigerant, absolute);
-    Some(working.finish(difference(suction - dew, &temperature)))
+    working.note(RESOLUTION);
+    Some(working.finish(difference(suction - dew, half, &temperature)))
 }
 
 fn subcooling(
@@ -89,9 +91,11 @@ fn subcooling(
     let mut working = Working::of(&SUBCOOLING, id, "Subcooling of the liquid");
     let liquid = working.take("T_liquid", &temperature);
     take_pressure(&mut working, "p_liquid", &pressure, visit);
-    saturation(&mut working, "T_bubble", bubble, refrigerant);
+    let half = half_span(&pressure, absolute, |p| refrigerant.bubble_temperature_k(p));
+    saturation(&mut working, "T_bubble", bubble, half, refrigerant);
     glide(&mut working, refrigerant, absolute);
-    Some(working.finish(difference(bubble - liquid, &temperature)))
+    working.note(RESOLUTION);
+    Some(working.finish(difference(bubble - liquid, half, &temperature)))
 }
 
 fn above_critical(reading: &OperatingReading, visit: &Visit, refrigerant: &Refrigerant) -> bool {
@@ -139,7 +143,33 @@ fn take_pressure(
     );
 }
 
-fn saturation(working: &mut Working, symbol: &'static str, kelvin: f64, refrigerant: &Refrigerant) {
+/// What the uncertainty of these figures holds.
+const RESOLUTION: &str = "The uncertainty is that of the digits written, or what stands behind ±; the accuracy of gauge and thermometer is not in it.";
+
+/// Half width of a reading: as written, else half its last digit.
+fn half_width<T>(noted: &Noted<Measured<T>>) -> f64 {
+    let measured = &noted.value;
+    measured.uncertainty.unwrap_or(measured.step / 2.0)
+}
+
+/// Half of what a saturation temperature changes over the width of the pressure reading, K.
+fn half_span(
+    pressure: &Noted<Measured<Pressure>>,
+    absolute: f64,
+    temperature: impl Fn(f64) -> Option<f64>,
+) -> Option<f64> {
+    let half = half_width(pressure);
+    let (low, high) = (temperature(absolute - half)?, temperature(absolute + half)?);
+    Some((high - low) / 2.0)
+}
+
+fn saturation(
+    working: &mut Working,
+    symbol: &'static str,
+    kelvin: f64,
+    half: Option<f64>,
+    refrigerant: &Refrigerant,
+) {
     let source = refrigerant
         .saturation_source()
         .map_or("", |source| source.citation);
@@ -148,7 +178,7 @@ fn saturation(working: &mut Working, symbol: &'static str, kelvin: f64, refriger
         Value::Computed {
             flavour: Flavour::Temperature,
             si: kelvin,
-            uncertainty: Some(0.05),
+            uncertainty: half,
         },
         Origin::Table(format!("{}: {source}", refrigerant.designation)),
     );
@@ -170,10 +200,10 @@ fn glide(working: &mut Working, refrigerant: &Refrigerant, pressure_pa: f64) {
     }
 }
 
-fn difference<T>(kelvin: f64, temperature: &Noted<Measured<T>>) -> Value {
+fn difference<T>(kelvin: f64, half: Option<f64>, temperature: &Noted<Measured<T>>) -> Value {
     Value::Computed {
         flavour: Flavour::TemperatureDifference,
         si: kelvin,
-        uncertainty: Some(temperature.value.uncertainty.unwrap_or(0.0).max(0.05)),
+        uncertainty: half.map(|half| half.hypot(half_width(temperature))),
     }
 }

@@ -13,6 +13,29 @@ use crate::working::outcome::{OutcomeKind, Standing};
 
 /// The outcome in one sentence, and why.
 pub fn outcome(scene: &Scene<'_>) -> Outcome {
+    let mut text = sentence_of(scene, scene.figures.outcome.kind);
+    if let Some(leaks) = scene.figures.outcome.leaks {
+        text = format!("{text} {}", sentence_of(scene, leaks));
+    }
+    let suspects = scene
+        .findings()
+        .filter(|(_, _, s)| matches!(s, Standing::Noted(FindingState::Suspect)))
+        .count();
+    if suspects > 0 && scene.figures.outcome.kind != OutcomeKind::SuspectsOnly {
+        text.push_str(if suspects == 1 {
+            " One suspect place remains."
+        } else {
+            " Some suspect places remain."
+        });
+    }
+    Outcome {
+        sentence: text,
+        because: because(scene),
+    }
+}
+
+/// One kind of outcome in a sentence.
+fn sentence_of(scene: &Scene<'_>, kind: OutcomeKind) -> String {
     let leaks = scene.leaks().count();
     let found = printed::capital(&counted(leaks, "leak", "leaks"));
     let count = |wanted: fn(&Standing) -> bool| {
@@ -23,7 +46,7 @@ pub fn outcome(scene: &Scene<'_>) -> Outcome {
     };
     let repaired = count(|s| matches!(s, Standing::Proved | Standing::NotProved));
     let proved = count(|s| matches!(s, Standing::Proved));
-    let mut text = match scene.figures.outcome.kind {
+    match kind {
         OutcomeKind::RepairedProved => format!("{found} found, repaired and proved."),
         OutcomeKind::RepairedNotProved if repaired == 1 => {
             format!("{found} found and repaired; the repair has not been proved.")
@@ -66,21 +89,6 @@ pub fn outcome(scene: &Scene<'_>) -> Outcome {
         }
         OutcomeKind::Retrofitted => retrofit(scene),
         OutcomeKind::Other => format!("{} carried out.", scene.purpose()),
-    };
-    let suspects = scene
-        .findings()
-        .filter(|(_, _, s)| matches!(s, Standing::Noted(FindingState::Suspect)))
-        .count();
-    if suspects > 0 && scene.figures.outcome.kind != OutcomeKind::SuspectsOnly {
-        text.push_str(if suspects == 1 {
-            " One suspect place remains."
-        } else {
-            " Some suspect places remain."
-        });
-    }
-    Outcome {
-        sentence: text,
-        because: because(scene),
     }
 }
 
@@ -137,6 +145,7 @@ fn because(scene: &Scene<'_>) -> Vec<String> {
             None => format!("{mass} of refrigerant had been lost from {name}."),
         });
     }
+    because.extend(super::leaks_explained::sentences(scene));
     let unreached = not_reached(scene).len();
     if unreached > 0 {
         because.push(format!(

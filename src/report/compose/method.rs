@@ -264,6 +264,7 @@ fn limits(scene: &Scene<'_>) -> Vec<String> {
         }
         limits.push("A search shows what its method could find at the places reached, at the pressure of that hour; a smaller leak, or one that comes and goes, may not have shown itself.".to_owned());
     }
+    limits.extend(super::leaks_explained::not_sized(scene));
     if !scene.visit.pressure_tests.is_empty() || !scene.visit.vacuum_tests.is_empty() {
         limits.push("A pressure or vacuum test shows nothing larger than the size stated, for the part tested and the time it took; it does not show a place, and it does not replace a leak inspection.".to_owned());
     }

@@ -7,6 +7,7 @@ mod first_page;
 mod head;
 mod history;
 mod in_service;
+mod leaks_explained;
 mod legal;
 mod method;
 mod points;
