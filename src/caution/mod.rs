@@ -17,6 +17,7 @@ mod scene;
 
 mod brazed_without_purge;
 mod bubbles_before_detector;
+mod certificate_category_wrong;
 mod certificate_expired;
 mod charged_without_evacuation;
 mod cylinder_above_its_most;
@@ -30,6 +31,7 @@ mod gas_added_without_search;
 mod gauge_beyond_its_range;
 mod hold_at_moving_temperature;
 mod hydrogen_above_five_percent;
+mod hydrogen_mixed_on_site;
 mod instrument_check_overdue;
 mod leaking_again;
 mod liquid_above_bubble_point;
@@ -71,6 +73,7 @@ use crate::text::Diagnostic;
 pub static ALL: &[&Caution] = &[
     &brazed_without_purge::CAUTION,
     &bubbles_before_detector::CAUTION,
+    &certificate_category_wrong::CAUTION,
     &certificate_expired::CAUTION,
     &charged_without_evacuation::CAUTION,
     &cylinder_above_its_most::CAUTION,
@@ -84,6 +87,7 @@ pub static ALL: &[&Caution] = &[
     &gauge_beyond_its_range::CAUTION,
     &hold_at_moving_temperature::CAUTION,
     &hydrogen_above_five_percent::CAUTION,
+    &hydrogen_mixed_on_site::CAUTION,
     &instrument_check_overdue::CAUTION,
     &leaking_again::CAUTION,
     &liquid_above_bubble_point::CAUTION,

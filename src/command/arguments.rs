@@ -4,7 +4,7 @@ use crate::command::console::{Console, Exit};
 use crate::command::convert_leak::Asked;
 use crate::command::loaded::{LoadFault, Loaded, Target, load};
 use crate::command::{
-    account, check, compare, convert, due, explain, points, records, refrigerant, start,
+    account, check, compare, convert, due, explain, points, records, refrigerant, start, watch,
 };
 use clap::{Parser, Subcommand, ValueEnum};
 use jiff::civil::Date;
@@ -271,6 +271,26 @@ enum Command {
         #[arg(long)]
         into: Option<PathBuf>,
     },
+    /// Checks again whenever a note is saved; with --report, prints again too
+    ///
+    /// Runs until it is interrupted. Nothing but the reports is written.
+    Watch {
+        /// Book, site, system or visit
+        #[arg(default_value = ".")]
+        path: PathBuf,
+        /// Make the reports of the path after every change
+        #[cfg(feature = "pdf")]
+        #[arg(long)]
+        report: bool,
+    },
+    /// Prints the completions of a shell, or the manual page
+    ///
+    /// Example: rimebook completions bash > ~/.local/share/bash-completion/completions/rimebook
+    Completions {
+        /// The shell; `man` gives the manual page in roff
+        #[arg(value_enum)]
+        shell: Wanted,
+    },
     /// Explains a caution, or how a figure was worked out
     ///
     /// Examples: rimebook explain pressure-above-plate; rimebook explain pressure-test/p1
@@ -329,6 +349,47 @@ enum DueFormat {
     Json,
     /// iCalendar, RFC 5545
     Calendar,
+}
+
+/// What completions are wanted for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+enum Wanted {
+    /// Bash
+    Bash,
+    /// Elvish
+    Elvish,
+    /// Fish
+    Fish,
+    /// PowerShell
+    Powershell,
+    /// Zsh
+    Zsh,
+    /// The manual page
+    Man,
+}
+
+/// Writes completions or the manual page, drawn from the table of arguments.
+fn completions(wanted: Wanted, console: &Console) -> Exit {
+    use clap_complete::Shell;
+    let mut command = <Arguments as clap::CommandFactory>::command();
+    let mut text = Vec::new();
+    let shell = match wanted {
+        Wanted::Bash => Shell::Bash,
+        Wanted::Elvish => Shell::Elvish,
+        Wanted::Fish => Shell::Fish,
+        Wanted::Powershell => Shell::PowerShell,
+        Wanted::Zsh => Shell::Zsh,
+        Wanted::Man => {
+            if clap_mangen::Man::new(command).render(&mut text).is_err() {
+                return Exit::OurFault;
+            }
+            console.out(&String::from_utf8_lossy(&text));
+            return Exit::Fine;
+        }
+    };
+    clap_complete::generate(shell, &mut command, "rimebook", &mut text);
+    console.out(&String::from_utf8_lossy(&text));
+    Exit::Fine
 }
 
 /// Runs a command line and gives the exit code.
@@ -482,6 +543,20 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
             };
             records::records(loaded, target, on, print, into.as_deref(), &console)
         }),
+        Command::Completions { shell } => completions(shell, &console),
+        #[cfg(feature = "pdf")]
+        Command::Watch { path, report } => watch::watch(&path, &console, &|path| {
+            if report {
+                with_book(path, &console, |loaded, target| {
+                    let options = crate::command::report::Options::default();
+                    crate::command::report::report(loaded, target, &options, &console)
+                })
+            } else {
+                Exit::Fine
+            }
+        }),
+        #[cfg(not(feature = "pdf"))]
+        Command::Watch { path } => watch::watch(&path, &console, &|_| Exit::Fine),
         Command::Explain { name, path, format } => {
             explain::explain(&name, &path, format == Format::Json, &console)
         }

@@ -26,6 +26,7 @@ mod refrigerant_sheet;
 #[cfg(feature = "pdf")]
 mod report;
 mod start;
+mod watch;
 
 pub use arguments::run;
 pub use console::{Console, Exit};
