@@ -116,6 +116,16 @@ fn names_are_unique_sorted_and_kebab_case() {
 }
 
 #[test]
+fn the_page_for_developers_counts_the_cautions() {
+    let page = Path::new(env!("CARGO_MANIFEST_DIR")).join("DEVELOPERS.md");
+    let count = format!("{} cautions, one file each", ALL.len());
+    assert!(
+        fs::read_to_string(page).unwrap().contains(&count),
+        "{count}"
+    );
+}
+
+#[test]
 fn every_heading_has_its_text_and_every_caution_its_two_examples() {
     for caution in ALL {
         let texts = [
@@ -312,6 +322,58 @@ const RIGHT: &[(&str, &[Edit])] = &[
                 to: "",
             },
         ],
+    ),
+    (
+        "a certificate of category II beside one of category I",
+        &[
+            Edit {
+                file: "rimebook.toml",
+                from: "certificate = \"CASE-PC-0101\"\ncategory = \"I\"",
+                to: "certificate = \"CASE-PC-0101\"\ncategory = \"II\"",
+            },
+            Edit {
+                file: "larchwick/cheese-store/2026-03-04/visit.toml",
+                from: "{ by = \"n2\", from = 2026-03-04T08:00, to = 2026-03-04T14:50 }",
+                to: "{ by = \"n2\", from = 2026-03-04T08:00, to = 2026-03-05T17:10 }",
+            },
+        ],
+    ),
+    (
+        "a strength test above the usual factors, with its source",
+        &[
+            Edit {
+                file: "larchwick/cheese-store/2024-09-12/readings.toml",
+                from: "start = { at = 2024-09-12T08:30, pressure = \"24.00 bar g\"",
+                to: "start = { at = 2024-09-12T08:30, pressure = \"29.80 bar g\"",
+            },
+            Edit {
+                file: "larchwick/cheese-store/2024-09-12/readings.toml",
+                from: "note = \"1.2 times the lower plate, as the maker's sheet asks\"",
+                to: "note = \"29.8 bar g by the assembly's certificate\"",
+            },
+        ],
+    ),
+    (
+        "dye at a point that had dye before, and bubbles there now",
+        &[
+            add(
+                "larchwick/cheese-store/2026-09-16/findings.md",
+                "## Drier {#unit/drier}\n\n- kind: leak\n- evidence:\n  - 10:30 electronic sniffer-1, alarm\n  - 10:40 dye, glow\n- state: open\n",
+            ),
+            VISIT,
+            add(
+                "larchwick/cheese-store/2026-11-03/findings.md",
+                "## Drier {#unit/drier}\n\n- kind: leak\n- evidence:\n  - 09:30 dye, glow\n  - 09:50 bubbles, foam\n- state: open\n",
+            ),
+        ],
+    ),
+    (
+        "clean air by a window, which is no wind",
+        &[Edit {
+            file: "larchwick/cheese-store/2026-09-16/readings.toml",
+            from: "background = \"clean\"",
+            to: "background = \"0 ppm, by the window\"",
+        }],
     ),
 ];
 

@@ -23,7 +23,8 @@ pub struct Caution {
     pub near_miss: &'static [Edit],
     /// Adds what is found in one visit.
     pub check: fn(&Scene<'_>, &mut Vec<Diagnostic>),
-    /// Whether the report carries it because it limits what the report may claim.
+    /// Whether the report carries it: it limits what the report may claim, or something dangerous or
+    /// improper was done to the customer's plant.
     pub limits_claim: bool,
     /// Whether it rests on something that is not written, so that a note that could not be read may
     /// be what is missing.
@@ -61,7 +62,7 @@ impl Caution {
         );
         part("Source", &wrapped(self.source));
         if self.limits_claim {
-            let carried = "The report carries this caution: it limits what the report may claim.";
+            let carried = "The report carries this caution.";
             part("In the report", &wrapped(carried));
         }
         text

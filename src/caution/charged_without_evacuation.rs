@@ -46,7 +46,7 @@ end = { at = 2026-11-04T10:30, pressure = "330 micron" }
         PROVED,
     ],
     check,
-    limits_claim: false,
+    limits_claim: true,
     rests_on_absence: true,
 };
 

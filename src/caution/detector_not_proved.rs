@@ -1,10 +1,9 @@
 //! A detector relied upon without a reference leak that day.
 
 use crate::caution::detector_use::{DetectorUse, sole};
+use crate::caution::example::{CHECK_READINGS, check_also};
 use crate::caution::{Caution, Edit, Scene};
 use crate::text::Diagnostic;
-
-const READINGS: &str = "larchwick/cheese-store/2026-09-16/readings.toml";
 
 pub(super) static CAUTION: Caution = Caution {
     name: "detector-not-proved",
@@ -14,27 +13,25 @@ pub(super) static CAUTION: Caution = Caution {
     put_right: "Try the detector on a reference leak and go over the places again, or go over them by another direct method. If it was tried, write it as [[detector-check]].",
     source: "common practice",
     example: &[Edit {
-        file: READINGS,
+        file: CHECK_READINGS,
         from: "responded = true",
         to: "responded = false",
     }],
     near_miss: &[
         Edit {
-            file: READINGS,
+            file: CHECK_READINGS,
             from: "responded = true",
             to: "responded = false",
         },
-        Edit {
-            file: READINGS,
-            from: "",
-            to: r#"
+        check_also(
+            r#"
 [[search]]
 method = "bubbles"
 started = 2026-09-16T10:20
 ended = 2026-09-16T10:55
 areas = ["cooler/*", "unit/*"]
 "#,
-        },
+        ),
     ],
     check,
     limits_claim: true,

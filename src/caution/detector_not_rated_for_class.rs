@@ -1,9 +1,10 @@
 //! A detector used near a flammable refrigerant it is not made for.
 
+use crate::caution::class_rating::falls_short;
 use crate::caution::detector_use::uses;
 use crate::caution::{Caution, Edit, Scene};
 use crate::text::Diagnostic;
-use crate::vocabulary::{Identifier, Word};
+use crate::vocabulary::Identifier;
 
 pub(super) static CAUTION: Caution = Caution {
     name: "detector-not-rated-for-class",
@@ -27,13 +28,6 @@ pub(super) static CAUTION: Caution = Caution {
     rests_on_absence: true,
 };
 
-/// How flammable a class is: its part after the letter, in the order 1, 2L, 2, 3.
-fn flammability(class: &str) -> usize {
-    let order = ["1", "2L", "2", "3"];
-    let part = class.get(1..).unwrap_or("");
-    order.iter().position(|known| *known == part).unwrap_or(0)
-}
-
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     let mut told = Vec::new();
     for one in uses(scene) {
@@ -52,13 +46,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         let Some(class) = refrigerant.safety_class else {
             continue;
         };
-        let rated = note
-            .rated_for
-            .iter()
-            .max_by_key(|class| flammability(class.value.word()));
-        let Some(rated) = rated
-            .filter(|rated| flammability(rated.value.word()) < flammability(class.value.word()))
-        else {
+        let Some(rated) = falls_short(note, class.value) else {
             continue;
         };
         if told.contains(&id) {

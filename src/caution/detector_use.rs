@@ -1,5 +1,7 @@
-//! Where a gas detector alone stands for a search, for the evidence of a leak or for a proof.
+//! Where a gas detector, or another method, alone stands for a search, for the evidence of a leak
+//! or for a proof.
 
+use crate::caution::look_result::text;
 use crate::caution::scene::{Scene, gives_place};
 use crate::job::{Moment, Search, covers, matches_pattern};
 use crate::notes::Look;
@@ -9,7 +11,10 @@ use crate::vocabulary::method_word::MethodWord;
 use crate::working::repair_proof::{Ground, clearances};
 use jiff::civil::Date;
 
-/// One use of a gas detector.
+/// The methods that are asked about.
+pub type Methods = fn(MethodWord) -> bool;
+
+/// One use of a gas detector, or of another method that is asked about.
 #[derive(Clone, Copy)]
 pub struct DetectorUse<'a> {
     /// Which one, as written; none where the note does not say.
@@ -22,12 +27,33 @@ pub struct DetectorUse<'a> {
     pub circuit: Option<usize>,
     /// The search, if it was one.
     pub search: Option<&'a Search>,
+    /// The look, if it was one.
+    pub look: Option<&'a Look>,
+    /// By which method.
+    pub method: MethodWord,
 }
 
 impl DetectorUse<'_> {
     /// The local day.
     pub fn day(&self) -> Date {
         self.at.date()
+    }
+
+    /// What the background of the search, or the look, says, in lower case.
+    pub fn words(&self) -> String {
+        let background = self
+            .search
+            .and_then(|search| search.note.background.as_ref());
+        let background = background.map(|background| background.value.to_lowercase());
+        background.or(self.look.map(text)).unwrap_or_default()
+    }
+
+    /// Where those words stand.
+    pub fn words_span(&self) -> Span {
+        let background = self
+            .search
+            .and_then(|search| search.note.background.as_ref());
+        background.map_or(self.span, |background| background.span)
     }
 }
 
@@ -38,8 +64,16 @@ pub fn uses_detector(method: MethodWord) -> bool {
 
 /// Every use of a gas detector in a visit, in the order of the notes.
 pub fn uses<'a>(scene: &Scene<'a>) -> Vec<DetectorUse<'a>> {
+    uses_of(scene, uses_detector)
+}
+
+/// Every use of some methods in a visit, in the order of the notes.
+fn uses_of<'a>(scene: &Scene<'a>, methods: Methods) -> Vec<DetectorUse<'a>> {
     let visit = scene.visit;
-    let searches = visit.searches.iter().filter_map(of_search);
+    let searches = visit
+        .searches
+        .iter()
+        .filter_map(|search| of_search(search, methods));
     let looks = visit.findings.iter().flat_map(|finding| {
         let proofs = finding.note.proofs.iter().filter_map(|proof| match proof {
             crate::notes::Proof::Look(look) => Some(look),
@@ -48,14 +82,14 @@ pub fn uses<'a>(scene: &Scene<'a>) -> Vec<DetectorUse<'a>> {
         let evidence = finding.note.evidence.iter();
         evidence
             .chain(proofs)
-            .filter_map(|look| of_look(scene, look, finding.circuit))
+            .filter_map(|look| of_look(scene, look, finding.circuit, methods))
     });
     searches.chain(looks).collect()
 }
 
-fn of_search(search: &Search) -> Option<DetectorUse<'_>> {
+fn of_search(search: &Search, methods: Methods) -> Option<DetectorUse<'_>> {
     let method = search.note.method?;
-    uses_detector(method.value).then_some(DetectorUse {
+    methods(method.value).then_some(DetectorUse {
         instrument: search
             .note
             .instrument
@@ -69,6 +103,8 @@ fn of_search(search: &Search) -> Option<DetectorUse<'_>> {
             .map_or(method.span, |id| id.span),
         circuit: search.circuit,
         search: Some(search),
+        look: None,
+        method: method.value,
     })
 }
 
@@ -76,13 +112,16 @@ fn of_look<'a>(
     scene: &Scene<'a>,
     look: &'a Look,
     circuit: Option<usize>,
+    methods: Methods,
 ) -> Option<DetectorUse<'a>> {
-    uses_detector(look.method.value).then_some(DetectorUse {
+    methods(look.method.value).then_some(DetectorUse {
         instrument: look.with.as_ref().map(|with| with.value.as_str()),
         at: scene.moment(look.at.value)?,
         span: look.span,
         circuit,
         search: None,
+        look: Some(look),
+        method: look.method.value,
     })
 }
 
@@ -93,11 +132,21 @@ pub fn sole<'a>(
     weak: impl Fn(&DetectorUse<'a>) -> bool,
     same: impl Fn(&DetectorUse<'a>, &DetectorUse<'a>) -> bool,
 ) -> Vec<DetectorUse<'a>> {
+    sole_of(scene, uses_detector, weak, same)
+}
+
+/// The same of other methods than gas detectors.
+pub fn sole_of<'a>(
+    scene: &Scene<'a>,
+    methods: Methods,
+    weak: impl Fn(&DetectorUse<'a>) -> bool,
+    same: impl Fn(&DetectorUse<'a>, &DetectorUse<'a>) -> bool,
+) -> Vec<DetectorUse<'a>> {
     let mut found: Vec<DetectorUse<'a>> = Vec::new();
-    let alone = uses(scene).into_iter().filter(|one| weak(one));
+    let alone = uses_of(scene, methods).into_iter().filter(|one| weak(one));
     let alone = alone.filter(|one| match one.search {
-        Some(search) => !searched_otherwise(scene, search, &weak),
-        None => !shown_otherwise(scene, one.span, &weak),
+        Some(search) => !searched_otherwise(scene, search, methods, &weak),
+        None => !shown_otherwise(scene, one.span, methods, &weak),
     });
     for one in alone {
         if !found.iter().any(|other| same(other, &one)) {
@@ -111,6 +160,7 @@ pub fn sole<'a>(
 fn searched_otherwise<'a>(
     scene: &Scene<'a>,
     search: &Search,
+    methods: Methods,
     weak: &impl Fn(&DetectorUse<'a>) -> bool,
 ) -> bool {
     let sound: Vec<&Search> = scene
@@ -119,7 +169,7 @@ fn searched_otherwise<'a>(
         .iter()
         .filter(|other| !std::ptr::eq(*other, search))
         .filter(|other| other.note.method.is_some_and(|m| gives_place(m.value)))
-        .filter(|other| of_search(other).is_none_or(|one| !weak(&one)))
+        .filter(|other| of_search(other, methods).is_none_or(|one| !weak(&one)))
         .collect();
     let area_covered = |area: &Identifier| {
         let points = scene.system.points_of(&area.0);
@@ -141,10 +191,11 @@ fn searched_otherwise<'a>(
 fn shown_otherwise<'a>(
     scene: &Scene<'a>,
     look: Span,
+    methods: Methods,
     weak: &impl Fn(&DetectorUse<'a>) -> bool,
 ) -> bool {
     let sound = |other: &'a Look, circuit| {
-        let one = of_look(scene, other, circuit);
+        let one = of_look(scene, other, circuit, methods);
         gives_place(other.method.value) && one.is_none_or(|one| !weak(&one))
     };
     for finding in &scene.visit.findings {
@@ -157,7 +208,7 @@ fn shown_otherwise<'a>(
         if cleared.iter().any(|clearance| clearance.span == look) {
             return cleared.iter().any(|clearance| match clearance.ground {
                 Ground::Look(other) => sound(other, finding.circuit),
-                Ground::Search(other) => of_search(other).is_none_or(|one| !weak(&one)),
+                Ground::Search(other) => of_search(other, methods).is_none_or(|one| !weak(&one)),
                 Ground::Pressure(_) | Ground::Vacuum(_) => true,
             });
         }

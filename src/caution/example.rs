@@ -101,6 +101,27 @@ pub(super) const REFRIGERANT: &str = "larchwick/cheese-store/2026-11-03/refriger
 /// Its readings.
 pub(super) const READINGS: &str = "larchwick/cheese-store/2026-11-03/readings.toml";
 
+/// The readings of the periodic check.
+pub(super) const CHECK_READINGS: &str = "larchwick/cheese-store/2026-09-16/readings.toml";
+
+/// The search of the periodic check made by another method, written as in the file.
+pub(super) const fn check_by(method: &'static str) -> Edit {
+    Edit {
+        file: CHECK_READINGS,
+        from: "method = \"electronic\"\ninstrument = \"sniffer-1\"",
+        to: method,
+    }
+}
+
+/// Lines at the end of the readings of the periodic check.
+pub(super) const fn check_also(to: &'static str) -> Edit {
+    Edit {
+        file: CHECK_READINGS,
+        from: "",
+        to,
+    }
+}
+
 /// Lines at the end of the findings of the further visit.
 pub(super) const fn findings(to: &'static str) -> Edit {
     Edit {

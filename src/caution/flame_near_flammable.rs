@@ -1,13 +1,12 @@
 //! A flame used to search a circuit with a flammable refrigerant.
 
-use crate::caution::{Caution, Edit, Scene};
+use crate::caution::example::check_also;
+use crate::caution::{Caution, Scene};
 use crate::job::Moment;
 use crate::text::{Diagnostic, Noted};
 use crate::vocabulary::Word;
 use crate::vocabulary::method_word::MethodWord;
 use jiff::civil::Date;
-
-const READINGS: &str = "larchwick/cheese-store/2026-09-16/readings.toml";
 
 pub(super) static CAUTION: Caution = Caution {
     name: "flame-near-flammable",
@@ -16,30 +15,26 @@ pub(super) static CAUTION: Caution = Caution {
     matters: "Leaking gas can catch fire or explode at the flame.",
     put_right: "Never search such a circuit with a flame: use a detector rated for the class, bubble solution or a tracer. If the method was written wrongly, correct it.",
     source: "common practice; classes: ISO 817, ASHRAE 34",
-    example: &[Edit {
-        file: READINGS,
-        from: "",
-        to: r#"
+    example: &[check_also(
+        r#"
 [[search]]
 method = "halide"
 started = 2026-09-16T10:25
 ended = 2026-09-16T10:40
 areas = ["unit/*"]
 "#,
-    }],
-    near_miss: &[Edit {
-        file: READINGS,
-        from: "",
-        to: r#"
+    )],
+    near_miss: &[check_also(
+        r#"
 [[search]]
 method = "bubbles"
 started = 2026-09-16T10:25
 ended = 2026-09-16T10:55
 areas = ["unit/*"]
 "#,
-    }],
+    )],
     check,
-    limits_claim: false,
+    limits_claim: true,
     rests_on_absence: true,
 };
 

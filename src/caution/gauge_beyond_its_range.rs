@@ -22,7 +22,7 @@ pub(super) static CAUTION: Caution = Caution {
     near_miss: &[Edit {
         file: "rimebook.toml",
         from: RANGE,
-        to: "range = \"20 bar g\"",
+        to: "range = \"24 bar g\"",
     }],
     check,
     limits_claim: true,

@@ -24,7 +24,7 @@ pub(super) static CAUTION: Caution = Caution {
         to: "gas = \"5 % hydrogen in nitrogen\"\nnote = \"Ready-made, not mixed on site.\"",
     }],
     check,
-    limits_claim: false,
+    limits_claim: true,
     rests_on_absence: false,
 };
 

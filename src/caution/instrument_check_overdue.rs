@@ -1,9 +1,9 @@
 //! A detector relied upon more than twelve months after its last check.
 
-use crate::caution::detector_use::{DetectorUse, sole};
+use crate::caution::detector_rule::{ShortOfRule, short_of_rule};
 use crate::caution::{Caution, Edit, Scene};
+use crate::notes::InstrumentNote;
 use crate::text::{Diagnostic, Noted};
-use crate::vocabulary::site_file::RuleSetWord;
 use jiff::ToSpan;
 use jiff::civil::Date;
 
@@ -32,14 +32,13 @@ pub(super) static CAUTION: Caution = Caution {
 };
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
-    let Some(rule) = scene.rule(RuleSetWord::Eu2024) else {
-        return;
-    };
-    let weak = |one: &DetectorUse<'_>| overdue(scene, one).is_some();
-    for one in sole(scene, weak, |one, other| one.instrument == other.instrument) {
-        let (Some(last), Some(id)) = (overdue(scene, &one), one.instrument) else {
-            continue;
-        };
+    for ShortOfRule {
+        one,
+        id,
+        fault: last,
+        rule,
+    } in short_of_rule(scene, |note, one| overdue(note, one.day()))
+    {
         found.push(
             Diagnostic::caution(
                 CAUTION.name,
@@ -59,13 +58,11 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     }
 }
 
-/// The last check of a detector before it was used, if that lies more than 12 months back.
-fn overdue(scene: &Scene<'_>, one: &DetectorUse<'_>) -> Option<Noted<Date>> {
-    let id = crate::vocabulary::Identifier(one.instrument?.to_owned());
-    let note = scene.book.instruments.get(&id)?;
+/// The last check of a detector before a day, if that lies more than 12 months back.
+fn overdue(note: &InstrumentNote, day: Date) -> Option<Noted<Date>> {
     let days = note.checked.iter().chain(&note.calibrated).copied();
     let last = days
-        .filter(|noted| noted.value <= one.day())
+        .filter(|noted| noted.value <= day)
         .max_by_key(|noted| noted.value)?;
-    (last.value.saturating_add(12.months()) < one.day()).then_some(last)
+    (last.value.saturating_add(12.months()) < day).then_some(last)
 }

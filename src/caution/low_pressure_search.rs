@@ -1,11 +1,10 @@
 //! A detector search where hardly any pressure drove gas out.
 
 use crate::caution::detector_use::{DetectorUse, sole};
+use crate::caution::example::CHECK_READINGS;
 use crate::caution::{Caution, Edit, Scene};
 use crate::quantity::{GaugePressure, Measured, Pressure};
 use crate::text::{Diagnostic, Noted};
-
-const READINGS: &str = "larchwick/cheese-store/2026-09-16/readings.toml";
 
 /// Below this gauge pressure a detector search clears little (judgement).
 const LITTLE: GaugePressure = GaugePressure::new(0.5e5);
@@ -18,12 +17,12 @@ pub(super) static CAUTION: Caution = Caution {
     put_right: "Search these places again with the plant standing until the pressures are even, or under nitrogen with a tracer.",
     source: "common practice; the limit of 0.5 bar is a judgement",
     example: &[Edit {
-        file: READINGS,
+        file: CHECK_READINGS,
         from: "pressure = \"2.6 bar g\"",
         to: "pressure = \"0.2 bar g\"",
     }],
     near_miss: &[Edit {
-        file: READINGS,
+        file: CHECK_READINGS,
         from: "pressure = \"2.6 bar g\"",
         to: "pressure = \"0.6 bar g\"",
     }],

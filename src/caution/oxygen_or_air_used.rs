@@ -27,7 +27,7 @@ pub(super) static CAUTION: Caution = Caution {
         to: "gas = \"helium\"",
     }],
     check,
-    limits_claim: false,
+    limits_claim: true,
     rests_on_absence: false,
 };
 

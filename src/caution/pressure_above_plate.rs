@@ -40,7 +40,7 @@ pub(super) static CAUTION: Caution = Caution {
         },
     ],
     check,
-    limits_claim: false,
+    limits_claim: true,
     rests_on_absence: false,
 };
 

@@ -1,12 +1,12 @@
 //! A pressure or vacuum test where a search by a direct method is called for.
 
+use crate::caution::example::{CHECK_READINGS, check_also};
 use crate::caution::scene::gives_place;
 use crate::caution::{Caution, Edit, Scene};
 use crate::text::{Diagnostic, Span};
 use crate::vocabulary::method_word::Shows;
 use crate::vocabulary::visit_file::Purpose;
 
-const READINGS: &str = "larchwick/cheese-store/2026-09-16/readings.toml";
 const SEARCH: &str = "by = \"n2\"\nmethod = \"electronic\"\ninstrument = \"sniffer-1\"";
 
 pub(super) static CAUTION: Caution = Caution {
@@ -17,21 +17,19 @@ pub(super) static CAUTION: Caution = Caution {
     put_right: "Search the circuit by a direct method as well: detector, bubble solution or dye.",
     source: "40 CFR 82.152, leak inspection (standing pressure and vacuum decay tests only together with methods that give the location); Regulation (EC) 1516/2007 Article 6 (direct methods)",
     example: &[Edit {
-        file: READINGS,
+        file: CHECK_READINGS,
         from: SEARCH,
         to: "by = \"n2\"\nmethod = \"pressure test\"",
     }],
-    near_miss: &[Edit {
-        file: READINGS,
-        from: "",
-        to: r#"
+    near_miss: &[check_also(
+        r#"
 [[search]]
 method = "pressure test"
 started = 2026-09-16T10:25
 ended = 2026-09-16T10:55
 areas = ["cooler/*", "unit/*"]
 "#,
-    }],
+    )],
     check,
     limits_claim: true,
     rests_on_absence: true,

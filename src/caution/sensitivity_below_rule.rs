@@ -1,11 +1,10 @@
 //! A detector less sensitive than the rule in force asks.
 
-use crate::caution::detector_use::{DetectorUse, sole};
+use crate::caution::detector_rule::{ShortOfRule, short_of_rule};
 use crate::caution::{Caution, Edit, Scene};
+use crate::notes::InstrumentNote;
 use crate::quantity::{LeakRate, Measured};
 use crate::text::{Diagnostic, Noted};
-use crate::vocabulary::Identifier;
-use crate::vocabulary::site_file::RuleSetWord;
 
 /// The largest leak that a portable device must find: 5 g/yr, in kg/s with a year of 365 days.
 const MUST_FIND_KG_PER_S: f64 = 0.005 / (365.0 * 86_400.0);
@@ -33,14 +32,13 @@ pub(super) static CAUTION: Caution = Caution {
 };
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
-    let Some(rule) = scene.rule(RuleSetWord::Eu2024) else {
-        return;
-    };
-    let weak = |one: &DetectorUse<'_>| insensitive(scene, one).is_some();
-    for one in sole(scene, weak, |one, other| one.instrument == other.instrument) {
-        let (Some(rate), Some(id)) = (insensitive(scene, &one), one.instrument) else {
-            continue;
-        };
+    for ShortOfRule {
+        one,
+        id,
+        fault: rate,
+        rule,
+    } in short_of_rule(scene, |note, _| insensitive(note))
+    {
         found.push(
             Diagnostic::caution(
                 CAUTION.name,
@@ -59,9 +57,8 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     }
 }
 
-fn insensitive(scene: &Scene<'_>, one: &DetectorUse<'_>) -> Option<Noted<Measured<LeakRate>>> {
-    let id = Identifier(one.instrument?.to_owned());
-    let rate = scene.book.instruments.get(&id)?.sensitivity?;
+fn insensitive(note: &InstrumentNote) -> Option<Noted<Measured<LeakRate>>> {
+    let rate = note.sensitivity?;
     match rate.value.value {
         // The share of a millionth is for the rounding of arithmetic.
         LeakRate::Mass(kg_per_s) if kg_per_s > MUST_FIND_KG_PER_S * (1.0 + 1e-6) => Some(rate),

@@ -28,7 +28,7 @@ pub(super) static CAUTION: Caution = Caution {
         to: "at = 2026-03-04T16:30",
     }],
     check,
-    limits_claim: false,
+    limits_claim: true,
     rests_on_absence: true,
 };
 

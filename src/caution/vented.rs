@@ -40,7 +40,7 @@ how = "estimated"
 "#,
     }],
     check,
-    limits_claim: false,
+    limits_claim: true,
     rests_on_absence: false,
 };
 

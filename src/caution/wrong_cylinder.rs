@@ -24,7 +24,7 @@ pub(super) static CAUTION: Caution = Caution {
         to: "id = \"rec-1\"\nrefrigerant = \"r454c\"",
     }],
     check,
-    limits_claim: false,
+    limits_claim: true,
     rests_on_absence: true,
 };
 
