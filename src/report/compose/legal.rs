@@ -116,6 +116,11 @@ pub fn next_dates(scene: &Scene<'_>) -> Vec<NextDate> {
 fn next_date(scene: &Scene<'_>, duty: &Obligation) -> NextDate {
     let overdue = duty.by < scene.visit.last_day();
     let by = printed::day(duty.by);
+    let in_part = if overdue && duty.duty == Duty::LeakCheck && searched_in_part(scene, duty) {
+        ". It was searched since, by its notes not over every visible and accessible part, which is what makes a leak check"
+    } else {
+        ""
+    };
     NextDate {
         what: duty.what.clone(),
         by: match (duty.duty, overdue) {
@@ -124,6 +129,15 @@ fn next_date(scene: &Scene<'_>, duty: &Obligation) -> NextDate {
             (_, false) => format!("by {by}"),
         },
         not_before: duty.not_before_words.clone(),
-        because: Some(format!("{}, {}", duty.rules.title, duty.source)),
+        because: Some(format!("{}, {}{in_part}", duty.rules.title, duty.source)),
     }
+}
+
+/// Whether a visit since what a duty counts from searched its circuit.
+fn searched_in_part(scene: &Scene<'_>, duty: &Obligation) -> bool {
+    scene.system.visits[..=scene.number]
+        .iter()
+        .filter(|visit| visit.last_day() > duty.from.day)
+        .flat_map(|visit| &visit.searches)
+        .any(|search| search.circuit.is_none_or(|circuit| circuit == duty.circuit))
 }
