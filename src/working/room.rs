@@ -138,7 +138,7 @@ fn concentration(
     let mut working = Working::of(
         &CONCENTRATION,
         format!("room/{id}/concentration"),
-        format!("Concentration in room {id} if the whole charge came out"),
+        format!("Concentration in room {id}"),
     );
     let mass = working.take("m", charge);
     let volume = volume(&mut working, note)?;
