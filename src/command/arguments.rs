@@ -60,7 +60,8 @@ enum Command {
     /// Reports go to the folder reports/ in the root of the book. No report is made of a visit while
     /// an error stands in a file that it reads; --draft makes one all the same, with a watermark.
     /// --issue freezes issue A of one visit; after a change of its notes the next is issue B, with a
-    /// list of what changed.
+    /// list of what changed. --history makes one PDF of each system instead, as at its last visit under
+    /// the path: its points over time, refrigerant by year, leak rates, and what the tests left possible.
     #[cfg(feature = "pdf")]
     Report {
         /// Book, site, system or visit
@@ -69,6 +70,9 @@ enum Command {
         /// Make a watermarked report in spite of errors
         #[arg(long)]
         draft: bool,
+        /// Make the history of each system instead of the reports of its visits
+        #[arg(long, conflicts_with = "issue")]
+        history: bool,
         /// Folder to write to, instead of reports/ in the book
         #[arg(long)]
         into: Option<PathBuf>,
@@ -421,6 +425,7 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
         Command::Report {
             path,
             draft,
+            history,
             into,
             issue,
             on,
@@ -428,6 +433,7 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
         } => with_book(&path, &console, |loaded, target| {
             let options = crate::command::report::Options {
                 draft,
+                history,
                 into: into.as_deref(),
                 issue,
                 on,

@@ -19,6 +19,8 @@ mod mail;
 mod plain_table;
 mod points;
 #[cfg(feature = "pdf")]
+mod printed_history;
+#[cfg(feature = "pdf")]
 mod printed_report;
 mod records;
 mod refrigerant;

@@ -6,7 +6,7 @@ use crate::report::compose::{self, Composed, Scene, WantedPhotograph, compose};
 use crate::report::data::ReportData;
 use crate::report::issue::{ISSUED, Issues, State};
 use crate::report::photograph;
-use crate::report::typeset::{Manuscript, try_logo, typeset};
+use crate::report::typeset::{Manuscript, Pages, try_logo, typeset};
 use crate::report::visit_figures::{VisitFigures, figures_json};
 use crate::report::world::{Logo, OwnTemplates};
 use crate::text::{Diagnostic, Diagnostics, FileId};
@@ -44,8 +44,8 @@ pub enum NotPrinted {
 /// The contractor's own logo and parts of the template.
 #[derive(Debug, Default)]
 pub struct Branding {
-    logo: Option<Logo>,
-    templates: Option<Arc<OwnTemplates>>,
+    pub(super) logo: Option<Logo>,
+    pub(super) templates: Option<Arc<OwnTemplates>>,
 }
 
 /// Reads the branding of a book. Errors: a message to be printed as it stands.
@@ -111,7 +111,7 @@ pub fn print_report(
     let creator = concat!("Rimebook ", env!("CARGO_PKG_VERSION"));
     let formulas = compose::formulas();
     let manuscript = Manuscript {
-        data: &composed.data,
+        data: Pages::Visit(&composed.data),
         photographs: &photographs,
         logo: branding.logo.as_ref(),
         own: branding.templates.as_ref(),
@@ -196,7 +196,7 @@ fn read_by(loaded: &Loaded, site: &Site, system: &System, number: usize) -> Vec<
 }
 
 /// SHA-256 of each of them, by path.
-fn digests(
+pub(super) fn digests(
     loaded: &Loaded,
     site: &Site,
     system: &System,
@@ -213,7 +213,7 @@ fn digests(
 }
 
 /// The first twelve hexadecimal digits of SHA-256 over the notes that the report is made from.
-fn fingerprint(loaded: &Loaded, site: &Site, system: &System, number: usize) -> String {
+pub(super) fn fingerprint(loaded: &Loaded, site: &Site, system: &System, number: usize) -> String {
     let mut hash = Sha256::new();
     for file in read_by(loaded, site, system, number) {
         let source = loaded.sources.get(file);

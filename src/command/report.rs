@@ -2,6 +2,7 @@
 
 use crate::command::console::{Console, Exit};
 use crate::command::loaded::{Loaded, Target};
+use crate::command::printed_history::print_history;
 use crate::command::printed_report::{Branding, NotPrinted, branding, print_report};
 use crate::job::{Site, System};
 use crate::report::issue::{ISSUED, Issues};
@@ -18,6 +19,8 @@ use std::path::{Path, PathBuf};
 pub struct Options<'o> {
     /// In spite of errors, with a watermark.
     pub draft: bool,
+    /// The history of each system instead of the reports of its visits.
+    pub history: bool,
     /// Folder to write to.
     pub into: Option<&'o Path>,
     /// Whether an issue is frozen.
@@ -39,7 +42,11 @@ enum Made {
 
 /// Makes the reports of a part of the book.
 pub fn report(loaded: &Loaded, target: &Target, options: &Options<'_>, console: &Console) -> Exit {
-    let visits = loaded.visits_of(target);
+    let visits = if options.history {
+        loaded.last_visits_of(target)
+    } else {
+        loaded.visits_of(target)
+    };
     if visits.is_empty() {
         console.err(&render(
             &loaded.diagnostics_of(target),
@@ -140,6 +147,12 @@ fn one(
     folder: &Path,
     options: &Options<'_>,
 ) -> Made {
+    let suffix = if options.draft { "-draft" } else { "" };
+    if options.history {
+        let pdf = print_history(loaded, visit, branding, options.draft);
+        let name = format!("{}_history{suffix}.pdf", visit.1.path.replace('/', "_"));
+        return pdf.map_or_else(not_made, |pdf| written(loaded, folder, &name, &pdf));
+    }
     let path = &visit.1.visits[visit.2].path;
     let today = || visit.0.zone.to_datetime(Timestamp::now()).date();
     let issuing = options.issue.then(|| options.on.unwrap_or_else(today));
@@ -150,17 +163,26 @@ fn one(
             {
                 return Made::Disk(message);
             }
-            let suffix = if options.draft { "-draft" } else { "" };
             let name = format!("{}{suffix}.pdf", path.replace('/', "_"));
-            match write_beside(loaded, folder, &name, &report.pdf) {
-                Ok(place) => Made::Written(place, report.pdf.len()),
-                Err(message) => Made::Disk(message),
-            }
+            written(loaded, folder, &name, &report.pdf)
         }
-        Err(NotPrinted::Errors(diagnostics)) => Made::Refused(diagnostics),
-        Err(NotPrinted::OurFault(message)) => Made::OurFault(message),
-        Err(NotPrinted::Branding(message)) => Made::Branding(message),
-        Err(NotPrinted::Disk(message)) => Made::Disk(message),
+        Err(why) => not_made(why),
+    }
+}
+
+fn written(loaded: &Loaded, folder: &Path, name: &str, pdf: &[u8]) -> Made {
+    match write_beside(loaded, folder, name, pdf) {
+        Ok(place) => Made::Written(place, pdf.len()),
+        Err(message) => Made::Disk(message),
+    }
+}
+
+fn not_made(why: NotPrinted) -> Made {
+    match why {
+        NotPrinted::Errors(diagnostics) => Made::Refused(diagnostics),
+        NotPrinted::OurFault(message) => Made::OurFault(message),
+        NotPrinted::Branding(message) => Made::Branding(message),
+        NotPrinted::Disk(message) => Made::Disk(message),
     }
 }
 

@@ -18,4 +18,4 @@ pub use point_history::{PointHistory, Repair, Spell, State};
 pub use proposal::{Proposal, proposals};
 pub use step::{Looked, Seen, Step, steps};
 pub use system_years::{Year, years};
-pub use time_line::{LEGEND, time_line};
+pub use time_line::{LEGEND, marks, time_line};

@@ -57,7 +57,8 @@ fn drawn_together(quiet: &mut Vec<&Step>) -> Option<String> {
     })
 }
 
-fn marks(history: &PointHistory, step: &Step) -> String {
+/// The marks of a step, as [`LEGEND`] explains them, with a space between.
+pub fn marks(history: &PointHistory, step: &Step) -> String {
     let spells = || history.spells.iter();
     let seen = match step.seen {
         Seen::Leak if spells().any(|s| s.seen_again.contains(&step.day)) => "L..",

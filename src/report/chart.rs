@@ -137,6 +137,7 @@ pub fn chart(course: &Course<'_>) -> Option<Chart> {
                 label: label.clone(),
             })
             .collect(),
+        bars: Vec::new(),
     })
 }
 
@@ -156,7 +157,7 @@ fn in_unit(flavour: Flavour, si: f64, unit: &str) -> Option<f64> {
 }
 
 /// A range widened to round numbers, and the round numbers in it with their labels.
-fn ticks(low: f64, high: f64) -> (f64, f64, Vec<(f64, String)>) {
+pub(super) fn ticks(low: f64, high: f64) -> (f64, f64, Vec<(f64, String)>) {
     let raw = (high - low) / 5.0;
     let power = 10f64.powf(raw.log10().floor());
     let step = [1.0, 2.0, 2.5, 5.0, 10.0]

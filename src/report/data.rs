@@ -443,6 +443,37 @@ pub struct Chart {
     pub series: Vec<Series>,
     /// Horizontal limits, drawn and named.
     pub limits: Vec<Limit>,
+    /// Bars that stand on the lowest tick.
+    pub bars: Vec<Bar>,
+}
+
+/// A bar of a chart.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub struct Bar {
+    /// Left and right edge, 0 to 1.
+    pub across: [f64; 2],
+    /// Height, 0 to 1.
+    pub up: f64,
+    /// How it is drawn, so that it is told apart without colour.
+    pub fill: BarFill,
+    /// Its number, above it.
+    pub label: String,
+}
+
+/// How a bar is drawn.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum BarFill {
+    /// Filled.
+    #[default]
+    Full,
+    /// Filled with stripes.
+    Striped,
+    /// An outline.
+    Outline,
+    /// A dashed outline.
+    Dashed,
 }
 
 /// An axis of a chart.

@@ -4,6 +4,7 @@ pub mod chart;
 pub mod compose;
 pub mod data;
 pub mod explanation;
+pub mod history_data;
 pub mod issue;
 pub mod mail;
 pub mod printed;

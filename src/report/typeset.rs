@@ -15,13 +15,33 @@ use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 use crate::report::data::ReportData;
-use crate::report::world::{Logo, OwnTemplates, ReportWorld};
+use crate::report::history_data::HistoryReport;
+use crate::report::world::{HISTORY, Logo, MAIN, OwnTemplates, ReportWorld};
+
+/// The kinds of document.
+#[derive(Debug, Clone, Copy, Serialize)]
+#[serde(untagged)]
+pub enum Pages<'a> {
+    /// The report of a visit.
+    Visit(&'a ReportData),
+    /// The history of a system, or a records pack, which has its shape.
+    History(&'a HistoryReport),
+}
+
+impl Pages<'_> {
+    fn main(self) -> &'static str {
+        match self {
+            Self::Visit(_) => MAIN,
+            Self::History(_) => HISTORY,
+        }
+    }
+}
 
 /// All that one report is typeset from.
 #[derive(Debug, Clone, Copy)]
 pub struct Manuscript<'a> {
-    /// The report as plain data.
-    pub data: &'a ReportData,
+    /// The document as plain data.
+    pub data: Pages<'a>,
     /// The photographs as JPEG, in the order of their numbers, see `photograph::prepare`.
     pub photographs: &'a [Vec<u8>],
     /// The contractor's logo.
@@ -100,6 +120,7 @@ impl From<String> for TypesetFailure {
 pub fn typeset(manuscript: &Manuscript) -> Result<Typeset, TypesetFailure> {
     let _eviction = Eviction(manuscript.keep);
     let world = ReportWorld::new(
+        manuscript.data.main(),
         served(manuscript)?,
         manuscript.attachment.to_owned(),
         manuscript.formulas,
@@ -151,7 +172,7 @@ fn served(manuscript: &Manuscript) -> Result<String, TypesetFailure> {
     #[derive(Serialize)]
     struct Served<'a> {
         #[serde(flatten)]
-        data: &'a ReportData,
+        data: Pages<'a>,
         logo: Option<&'static str>,
     }
     let served = Served {
@@ -209,7 +230,7 @@ impl Drop for Eviction {
 /// logo's and not the template's.
 pub fn try_logo(logo: &Logo) -> Result<(), TypesetFailure> {
     let manuscript = Manuscript {
-        data: &ReportData::default(),
+        data: Pages::Visit(&ReportData::default()),
         photographs: &[],
         logo: Some(logo),
         own: None,
@@ -278,7 +299,7 @@ mod tests {
 
     fn manuscript<'a>(data: &'a ReportData, photographs: &'a [Vec<u8>]) -> Manuscript<'a> {
         Manuscript {
-            data,
+            data: Pages::Visit(data),
             photographs,
             logo: None,
             own: None,
@@ -320,6 +341,7 @@ mod tests {
         }
         let m = manuscript(data, photographs);
         let world = ReportWorld::new(
+            m.data.main(),
             served(&m).unwrap(),
             "{}".into(),
             FORMULAS,

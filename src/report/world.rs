@@ -19,13 +19,22 @@ use typst::{Library, LibraryExt, World};
 pub const REPORT: &str = "report.json";
 /// Name of the data attached to the PDF.
 pub const ATTACHMENT: &str = "rimebook.json";
-const MAIN: &str = "report.typ";
+/// Template of the report of a visit.
+pub const MAIN: &str = "report.typ";
+/// Template of the history of a system.
+pub const HISTORY: &str = "history.typ";
 const FORMULAS: &str = "formulas.typ";
 const GREEK: &str = include_str!("../../templates/greek.typ");
 
 /// The templates, by name.
 pub const TEMPLATES: &[(&str, &str)] = &[
     (MAIN, include_str!("../../templates/report.typ")),
+    (HISTORY, include_str!("../../templates/history.typ")),
+    ("sheet.typ", include_str!("../../templates/sheet.typ")),
+    (
+        "letterhead.typ",
+        include_str!("../../templates/letterhead.typ"),
+    ),
     ("look.typ", include_str!("../../templates/look.typ")),
     ("words.typ", include_str!("../../templates/words.typ")),
     ("markdown.typ", include_str!("../../templates/markdown.typ")),
@@ -154,9 +163,10 @@ pub struct ReportWorld {
 impl ReportWorld {
     /// Lays out the virtual files of one report.
     ///
-    /// `report` and `attachment` are JSON; `formulas` is Typst source from our own static tables and
-    /// never holds a word of the notes.
+    /// `main` is the template to begin with; `report` and `attachment` are JSON; `formulas` is Typst
+    /// source from our own static tables and never holds a word of the notes.
     pub fn new(
+        main: &'static str,
         report: String,
         attachment: String,
         formulas: &str,
@@ -176,7 +186,7 @@ impl ReportWorld {
             files.insert(name, Bytes::new(jpeg.clone()));
         }
         Self {
-            main: id(MAIN),
+            main: id(main),
             formulas: Source::new(id(FORMULAS), format!("{GREEK}\n{formulas}")),
             files,
             own,
@@ -247,7 +257,7 @@ mod tests {
     use super::*;
 
     fn world() -> ReportWorld {
-        ReportWorld::new("{}".into(), "[]".into(), "", &[vec![1]], None, None)
+        ReportWorld::new(MAIN, "{}".into(), "[]".into(), "", &[vec![1]], None, None)
     }
 
     #[test]

@@ -6,6 +6,7 @@ mod findings;
 mod first_page;
 mod head;
 mod history;
+mod history_report;
 mod in_service;
 mod leaks_explained;
 mod legal;
@@ -20,6 +21,7 @@ mod vacuum_tests;
 mod workings;
 
 pub use history::{HistoryData, history};
+pub use history_report::history_report;
 pub use legal::next_dates;
 pub use scene::Scene;
 pub use workings::formulas;
