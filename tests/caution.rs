@@ -368,6 +368,42 @@ const RIGHT: &[(&str, &[Edit])] = &[
         ],
     ),
     (
+        "two looks with dye one after the other, which have nothing to do with solution",
+        &[Edit {
+            file: "larchwick/cheese-store/2026-03-04/findings.md",
+            from: "  - 10:50 bubbles, foam after 4 min\n",
+            to: "  - 10:30 dye, glow\n  - 10:40 dye, glow after wiping\n  - 10:50 bubbles, foam after 4 min\n",
+        }],
+    ),
+    (
+        "a reference leak whose rate is also the number of a refrigerant",
+        &[Edit {
+            file: "larchwick/cheese-store/2026-09-16/readings.toml",
+            from: "\"5 g/yr R-134a\"",
+            to: "\"600 g/yr of R-1234yf\"",
+        }],
+    ),
+    (
+        "someone without a certificate beside someone with one",
+        &[
+            Edit {
+                file: "rimebook.toml",
+                from: "certificate = \"CASE-PC-0102\"\ncategory = \"I\"\ncertified-until = 2028-01-31\n",
+                to: "",
+            },
+            Edit {
+                file: "larchwick/cheese-store/2025-09-17/visit.toml",
+                from: "attendance = [ {",
+                to: "attendance = [ { by = \"n1\", from = 2025-09-17T08:30, to = 2025-09-17T13:00 }, {",
+            },
+            Edit {
+                file: "larchwick/cheese-store/2026-09-16/visit.toml",
+                from: "attendance = [ {",
+                to: "attendance = [ { by = \"n1\", from = 2026-09-16T08:30, to = 2026-09-16T11:00 }, {",
+            },
+        ],
+    ),
+    (
         "clean air by a window, which is no wind",
         &[Edit {
             file: "larchwick/cheese-store/2026-09-16/readings.toml",

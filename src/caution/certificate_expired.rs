@@ -1,5 +1,6 @@
 //! Work by someone whose certificate had run out.
 
+use crate::caution::worked_by::named;
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::Attendance;
 use crate::text::Diagnostic;
@@ -30,6 +31,7 @@ pub(super) static CAUTION: Caution = Caution {
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     let mut told = Vec::new();
+    let worked = |id: &Identifier, day: Date| named(scene).any(|(by, _, at)| by == id && at == day);
     for attendance in &scene.visit.attendance {
         let id = &attendance.by.value;
         let day = attendance.from.value.date();
@@ -46,7 +48,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             .attendance
             .iter()
             .any(|other| is_valid(scene, other, day));
-        if until.value >= day || told.contains(&id) || !(alone || worked(scene, id, day)) {
+        if until.value >= day || told.contains(&id) || !(alone || worked(id, day)) {
             continue;
         }
         told.push(id);
@@ -77,29 +79,4 @@ fn is_valid(scene: &Scene<'_>, other: &Attendance, day: Date) -> bool {
         .get(&other.by.value)
         .and_then(|note| note.certified_until);
     present && until.is_none_or(|until| until.value >= day)
-}
-
-fn worked(scene: &Scene<'_>, id: &Identifier, day: Date) -> bool {
-    let visit = scene.visit;
-    let movements = visit
-        .movements
-        .iter()
-        .map(|movement| (&movement.note.by, movement.at.value.date()));
-    let searches = visit
-        .searches
-        .iter()
-        .map(|search| (&search.note.by, search.started.value.date()));
-    let pressure = visit
-        .pressure_tests
-        .iter()
-        .map(|test| (&test.note.by, test.start.at.value.date()));
-    let vacuum = visit
-        .vacuum_tests
-        .iter()
-        .map(|test| (&test.note.by, test.start.at.value.date()));
-    movements
-        .chain(searches)
-        .chain(pressure)
-        .chain(vacuum)
-        .any(|(by, at)| at == day && by.as_ref().is_some_and(|by| by.value == *id))
 }

@@ -54,7 +54,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             .visit
             .detector_checks
             .iter()
-            .find(|check| is_of(&one, check))
+            .find(|check| one.is_tried_by(check))
             .and_then(|check| check.note.responded)
         {
             diagnostic = diagnostic.also(failed.span, "it did not respond");
@@ -72,20 +72,11 @@ fn same_day(one: &DetectorUse<'_>, other: &DetectorUse<'_>) -> bool {
     one.instrument == other.instrument && one.day() == other.day()
 }
 
-fn is_of(
-    one: &DetectorUse<'_>,
-    check: &crate::job::Timed<crate::notes::DetectorCheckNote>,
-) -> bool {
-    let instrument = check.note.instrument.as_ref().map(|id| id.value.0.as_str());
-    let same = one.instrument.is_none() || instrument.is_none() || one.instrument == instrument;
-    same && check.at.value.date() == one.day()
-}
-
 fn proved(scene: &Scene<'_>, one: &DetectorUse<'_>) -> bool {
     scene
         .visit
         .detector_checks
         .iter()
-        .filter(|check| is_of(one, check))
+        .filter(|check| one.is_tried_by(check))
         .any(|check| check.note.responded.is_none_or(|responded| responded.value))
 }

@@ -3,8 +3,8 @@
 
 use crate::caution::look_result::text;
 use crate::caution::scene::{Scene, gives_place};
-use crate::job::{Moment, Search, covers, matches_pattern};
-use crate::notes::Look;
+use crate::job::{Moment, Search, Timed, covers, matches_pattern};
+use crate::notes::{DetectorCheckNote, Look};
 use crate::text::Span;
 use crate::vocabulary::Identifier;
 use crate::vocabulary::method_word::MethodWord;
@@ -37,6 +37,13 @@ impl DetectorUse<'_> {
     /// The local day.
     pub fn day(&self) -> Date {
         self.at.date()
+    }
+
+    /// Whether a trial on a reference leak is of its instrument and its day.
+    pub fn is_tried_by(&self, check: &Timed<DetectorCheckNote>) -> bool {
+        let instrument = check.note.instrument.as_ref().map(|id| id.value.0.as_str());
+        let known = self.instrument.is_some() && instrument.is_some();
+        (!known || self.instrument == instrument) && check.at.value.date() == self.day()
     }
 
     /// What the background of the search, or the look, says, in lower case.

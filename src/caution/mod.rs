@@ -17,18 +17,22 @@ mod gas_added;
 mod look_result;
 mod scene;
 mod words;
+mod worked_by;
 
+mod air_above_limit;
 mod background_hides_leak;
 mod brazed_without_purge;
 mod bubbles_before_detector;
 mod certificate_category_wrong;
 mod certificate_expired;
+mod certificate_missing;
 mod charged_without_evacuation;
 mod cylinder_above_its_most;
 mod cylinder_does_not_add_up;
 mod cylinder_past_retest;
 mod detector_not_proved;
 mod detector_not_rated_for_class;
+mod drier_not_replaced;
 mod dye_from_earlier_leak;
 mod flame_near_flammable;
 mod gas_added_without_repair;
@@ -57,6 +61,7 @@ mod proof_coarser_than_leak;
 mod proved_by_looking;
 mod quantity_implausible;
 mod recovered_gas_to_another_owner;
+mod reference_leak_of_another_kind;
 mod repaired_not_retested;
 mod rise_at_moving_temperature;
 mod room_size_missing;
@@ -68,6 +73,7 @@ mod sensor_disturbed;
 mod sign_without_direct_check;
 mod strength_pressure_without_source;
 mod suction_below_dew_point;
+mod test_coarser_than_limit;
 mod test_gas_with_refrigerant_inside;
 mod test_too_short;
 mod tool_not_rated_for_class;
@@ -86,17 +92,20 @@ use crate::text::Diagnostic;
 
 /// Every caution, by name.
 pub static ALL: &[&Caution] = &[
+    &air_above_limit::CAUTION,
     &background_hides_leak::CAUTION,
     &brazed_without_purge::CAUTION,
     &bubbles_before_detector::CAUTION,
     &certificate_category_wrong::CAUTION,
     &certificate_expired::CAUTION,
+    &certificate_missing::CAUTION,
     &charged_without_evacuation::CAUTION,
     &cylinder_above_its_most::CAUTION,
     &cylinder_does_not_add_up::CAUTION,
     &cylinder_past_retest::CAUTION,
     &detector_not_proved::CAUTION,
     &detector_not_rated_for_class::CAUTION,
+    &drier_not_replaced::CAUTION,
     &dye_from_earlier_leak::CAUTION,
     &flame_near_flammable::CAUTION,
     &gas_added_without_repair::CAUTION,
@@ -125,6 +134,7 @@ pub static ALL: &[&Caution] = &[
     &proved_by_looking::CAUTION,
     &quantity_implausible::CAUTION,
     &recovered_gas_to_another_owner::CAUTION,
+    &reference_leak_of_another_kind::CAUTION,
     &repaired_not_retested::CAUTION,
     &rise_at_moving_temperature::CAUTION,
     &room_size_missing::CAUTION,
@@ -136,6 +146,7 @@ pub static ALL: &[&Caution] = &[
     &sign_without_direct_check::CAUTION,
     &strength_pressure_without_source::CAUTION,
     &suction_below_dew_point::CAUTION,
+    &test_coarser_than_limit::CAUTION,
     &test_gas_with_refrigerant_inside::CAUTION,
     &test_too_short::CAUTION,
     &tool_not_rated_for_class::CAUTION,

@@ -140,16 +140,14 @@ impl MethodWord {
     }
 
     /// Whether it makes a later look by the other method at the same point doubtful: solution
-    /// closes small leaks and wets a sensor; dye stays in the oil (common practice).
+    /// closes small leaks and wets a sensor (common practice).
     pub fn spoils(self, later: MethodWord) -> bool {
-        match self {
-            MethodWord::Bubbles => matches!(
-                later,
-                MethodWord::Electronic | MethodWord::Tracer | MethodWord::Halide
-            ),
-            MethodWord::Dye => later == MethodWord::Dye,
-            _ => false,
-        }
+        let sensors = [
+            MethodWord::Electronic,
+            MethodWord::Tracer,
+            MethodWord::Halide,
+        ];
+        self == MethodWord::Bubbles && sensors.contains(&later)
     }
 }
 
