@@ -231,8 +231,11 @@ fn in_unit(flavour: Flavour, si: f64, unit: &str, decimals: u8) -> Option<(f64, 
     Some((value, printed))
 }
 
+/// Bars under one label: value, its print, how each is drawn.
+type Group = (String, Vec<(f64, String, BarFill)>);
+
 /// Groups of bars, each under its label, as a chart without words; limits are drawn across it.
-fn bars(groups: &[(String, Vec<(f64, String, BarFill)>)], limits: &[(f64, String)]) -> Chart {
+fn bars(groups: &[Group], limits: &[(f64, String)]) -> Chart {
     let values = groups.iter().flat_map(|(_, bars)| bars).map(|bar| bar.0);
     let most = values
         .chain(limits.iter().map(|limit| limit.0))
