@@ -18,6 +18,7 @@ mod due_by_hand;
 mod explain;
 mod floors;
 mod help;
+mod history_report;
 mod ledger;
 mod look_up;
 mod mistakes;

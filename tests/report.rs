@@ -46,6 +46,21 @@ fn every_visit_of_the_demo_book_has_its_report_and_twice_the_same_bytes() {
 }
 
 #[test]
+fn every_system_has_its_history_and_twice_the_same_bytes() {
+    let book = demo();
+    let (code, made) = report(book.path(), &["--history"]);
+    assert_eq!((code, made.len()), (0, 4));
+    assert!(made.contains_key("brackwater_flake-ice-1_history.pdf"));
+    let (_, again) = report(book.path(), &["--history"]);
+    assert!(made == again, "the bytes differ from run to run");
+    for (name, bytes) in &made {
+        assert!(!holds(bytes, "DEMO-OWNER-NAME"), "{name}");
+    }
+    let visit = book.path().join("brackwater/flake-ice-1/2026-07-09");
+    assert_eq!(report(&visit, &["--history", "--issue"]).0, 2);
+}
+
+#[test]
 fn nothing_of_the_cameras_reaches_a_report() {
     let (_, made) = report(demo().path(), &[]);
     for (name, bytes) in made {

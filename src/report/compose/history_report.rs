@@ -67,17 +67,18 @@ fn lead(data: &HistoryData) -> Vec<String> {
         printed::capital(&printed::counted(data.visits.len(), "visit", "visits"))
     )];
     for circuit in &data.circuits {
-        if let Some(since) = circuit
-            .complete_since
-            .as_ref()
-            .and_then(|day| day.parse().ok())
-        {
-            lead.push(format!(
-                "{}: every movement of refrigerant is known only since {}.",
+        let since = circuit.complete_since.as_ref();
+        lead.push(match since.and_then(|day| day.parse().ok()) {
+            Some(since) => format!(
+                "{}: the record of refrigerant is complete only since {}.",
                 circuit.name,
                 printed::day(since)
-            ));
-        }
+            ),
+            None => format!(
+                "{}: the notes name no day from which the record of refrigerant is complete.",
+                circuit.name
+            ),
+        });
     }
     lead
 }
@@ -231,7 +232,7 @@ fn in_unit(flavour: Flavour, si: f64, unit: &str, decimals: u8) -> Option<(f64, 
     Some((value, printed))
 }
 
-/// Bars under one label: value, its print, how each is drawn.
+/// Bars under one label: height, number above it, how it is drawn.
 type Group = (String, Vec<(f64, String, BarFill)>);
 
 /// Groups of bars, each under its label, as a chart without words; limits are drawn across it.
