@@ -650,6 +650,7 @@ fn tests() -> Vec<Test> {
                         points: vec![[0.0, 0.12], [0.62, 0.95]],
                     },
                 ],
+                bars: Vec::new(),
                 limits: vec![Limit {
                     at: 0.833,
                     label: s("maker’s limit, 500 micron"),
