@@ -15,6 +15,10 @@ use std::io::Write;
 use std::path::{Path, PathBuf};
 
 /// How reports are made.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a flag of the command line"
+)]
 #[derive(Clone, Copy, Debug, Default)]
 pub struct Options<'o> {
     /// In spite of errors, with a watermark.

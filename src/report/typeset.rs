@@ -143,7 +143,7 @@ pub fn typeset(manuscript: &Manuscript) -> Result<Typeset, TypesetFailure> {
 }
 
 /// Longest time that a contractor's own templates may take.
-const OWN_LIMIT: Duration = Duration::from_secs(60);
+const OWN_LIMIT: Duration = Duration::from_mins(1);
 
 type Compiled = Warned<SourceResult<PagedDocument>>;
 
