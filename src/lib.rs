@@ -4,6 +4,7 @@ pub mod caution;
 pub mod command;
 pub mod history;
 pub mod job;
+pub mod language;
 pub mod notes;
 pub mod quantity;
 pub mod refrigerant;

@@ -5,10 +5,11 @@ use std::fs;
 use std::path::Path;
 
 /// From the ground up.
-const FLOORS: [&str; 12] = [
+const FLOORS: [&str; 13] = [
     "text",
     "quantity",
     "vocabulary",
+    "language",
     "refrigerant",
     "notes",
     "job",
@@ -29,6 +30,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("walkdir::", &["notes", "command", "report"]),
     ("std::fs", &["notes", "command", "report"]),
     ("annotate_snippets::", &["text"]),
+    ("fluent::", &["language"]),
     ("typst", &["report"]),
     ("image::", &["report"]),
     ("moxcms::", &["report"]),

@@ -39,3 +39,4 @@ mod vacuum_shapes;
 mod vacuum_verdicts;
 mod vectors;
 mod vocabulary;
+mod words;

@@ -8,6 +8,7 @@ use crate::history::{
     proposals,
 };
 use crate::job::{Site, System};
+use crate::language::Words;
 use crate::report::visit_figures::VisitFigures;
 use crate::text::{nearest, or_list};
 use serde_json::{Value, json};
@@ -158,7 +159,7 @@ fn rates(site: &Site, system: &System, then: usize, now: usize) -> Vec<Compared>
         for figure in figures.all() {
             let rate = figure.id.ends_with("loss-per-year") || figure.id.contains("leak-rate/");
             if rate && !found.iter().any(|(id, _)| *id == figure.id) {
-                found.push((figure.id.clone(), figure.title.clone()));
+                found.push((figure.id.clone(), Words::english().text(&figure.title)));
             }
         }
     }

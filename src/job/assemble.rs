@@ -7,7 +7,7 @@ use crate::job::registry::Registry;
 use crate::notes::{BookNote, Notes, SiteNotes, SystemNote, SystemNotes};
 use crate::quantity::UnitSystem;
 use crate::text::{Diagnostic, Diagnostics, Noted, Sources, Span};
-use crate::vocabulary::site_file::UnitsWord;
+use crate::vocabulary::site_file::{Language, UnitsWord};
 use crate::vocabulary::{Designation, Identifier};
 use jiff::tz::TimeZone;
 
@@ -134,6 +134,10 @@ impl SiteAssembler<'_> {
             .as_ref()
             .and_then(|note| note.units)
             .or_else(|| defaults.and_then(|d| d.units));
+        let language = note
+            .as_ref()
+            .and_then(|note| note.language)
+            .or_else(|| defaults.and_then(|d| d.language));
         let mut rooms = Registry::new(
             "room",
             Span::file_start(notes.site.file),
@@ -155,6 +159,7 @@ impl SiteAssembler<'_> {
                 Some(UnitsWord::Us) => UnitSystem::Us,
                 _ => UnitSystem::Metric,
             },
+            language: language.map_or(Language::English, |language| language.value),
             atmosphere,
             rooms,
             systems: Vec::new(),

@@ -12,8 +12,9 @@ use crate::notes::{
 use crate::quantity::{AbsolutePressure, Mass, Measured, Pressure, UnitSystem, Volume};
 use crate::refrigerant::Refrigerant;
 use crate::text::prose::Block;
-use crate::text::{FileId, Noted, Span};
+use crate::text::{FileId, Noted, Span, Text};
 use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
+use crate::vocabulary::site_file::Language;
 use crate::vocabulary::{Designation, Identifier};
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
@@ -50,6 +51,8 @@ pub struct Site {
     pub zone: TimeZone,
     /// Units that the reports print.
     pub units: UnitSystem,
+    /// Language of its reports.
+    pub language: Language,
     /// Air pressure where no barometer was read, and where that comes from.
     pub atmosphere: Atmosphere,
     /// Rooms.
@@ -338,6 +341,16 @@ impl System {
         match self.circuits.get(circuit).and_then(|c| c.id.as_ref()) {
             Some(id) if self.several_circuits() => format!("circuit {id}"),
             _ => "the system".to_owned(),
+        }
+    }
+
+    /// The id of a circuit for a message, or `none` where the system has but one.
+    ///
+    /// Sentences choose by it: `{ $circuit -> [none] the system *[other] circuit { $circuit } }`.
+    pub fn circuit_choice(&self, circuit: usize) -> Text {
+        match self.circuits.get(circuit).and_then(|c| c.id.as_ref()) {
+            Some(id) if self.several_circuits() => Text::Written(id.0.clone()),
+            _ => Text::Written("none".to_owned()),
         }
     }
 

@@ -6,6 +6,9 @@
 //! `None` or an empty list and then leaves no trace on the page. Line breaks inside a `String` are not
 //! meant to occur; longer text is [`Block`]s.
 
+use std::collections::BTreeMap;
+
+use crate::language::Words;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -79,6 +82,8 @@ pub struct Document {
     pub author: String,
     /// Two or three letters of ISO 639: "en".
     pub language: String,
+    /// The words that the template prints by itself, by their names.
+    pub words: PageWords,
     /// Two letters of ISO 3166: "GB".
     pub region: Option<String>,
     /// The size of the sheets.
@@ -91,6 +96,17 @@ pub struct Document {
     pub date: DocumentDate,
     /// What stands at the foot of every page.
     pub footer: Footer,
+}
+
+/// The words that a template prints by itself: headings, footer, heads of columns.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(transparent)]
+pub struct PageWords(pub BTreeMap<String, String>);
+
+impl Default for PageWords {
+    fn default() -> Self {
+        Self(Words::english().page().clone())
+    }
 }
 
 /// A size of sheet.

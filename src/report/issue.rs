@@ -1,5 +1,6 @@
 //! Issues of a report: what was frozen when, and what a later one changes.
 
+use crate::language::Words;
 use crate::quantity::UnitSystem;
 use crate::report::data::{ReportData, Revision};
 use crate::report::printed;
@@ -66,7 +67,7 @@ impl State {
                 .map(|figure| (figure.id.clone(), figure.value.print(units)))
                 .collect(),
             titles: all()
-                .map(|figure| (figure.id.clone(), figure.title.clone()))
+                .map(|figure| (figure.id.clone(), Words::english().text(&figure.title)))
                 .collect(),
             findings: data
                 .findings

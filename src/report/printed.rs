@@ -2,6 +2,8 @@
 
 use jiff::civil::{Date, DateTime};
 
+pub use crate::text::{capital, ended, sentence};
+
 const MONTHS: [&str; 12] = [
     "January",
     "February",
@@ -80,35 +82,6 @@ pub fn and_list<S: AsRef<str>>(parts: &[S]) -> String {
             let head: Vec<&str> = head.iter().map(AsRef::as_ref).collect();
             format!("{} and {}", head.join(", "), last.as_ref())
         }
-    }
-}
-
-/// With a capital at the start.
-pub fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    match letters.next() {
-        Some(first) => first.to_uppercase().chain(letters).collect(),
-        None => String::new(),
-    }
-}
-
-/// With a full stop at the end, unless it ends in one.
-pub fn sentence(text: &str) -> String {
-    let text = capital(text.trim());
-    if text.ends_with(['.', '!', '?', '…']) {
-        text
-    } else {
-        format!("{text}.")
-    }
-}
-
-/// With a full stop at the end, unless it ends in one, and else as written.
-pub fn ended(text: &str) -> String {
-    let text = text.trim();
-    if text.ends_with(['.', '!', '?', '…']) {
-        text.to_owned()
-    } else {
-        format!("{text}.")
     }
 }
 

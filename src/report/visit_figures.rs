@@ -1,6 +1,7 @@
 //! Every figure of a visit, in the order of the report.
 
 use crate::job::{Moment, Site, System, Visit};
+use crate::language::Words;
 use crate::ruleset::{Coverage, RuleSet, coverage, last_verification, method_of, plant_of};
 pub use crate::ruleset::{gwp_set_of, rules_of};
 use crate::text::{Noted, Sources};
@@ -283,6 +284,7 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
 
 /// Every figure of a visit as JSON: id, title, printed value, SI value, inputs with their places.
 pub fn figures_json(figures: &VisitFigures, site: &Site, sources: &Sources) -> serde_json::Value {
+    let words = Words::english();
     figures
         .all()
         .into_iter()
@@ -290,16 +292,16 @@ pub fn figures_json(figures: &VisitFigures, site: &Site, sources: &Sources) -> s
             let number = figure.value.number();
             serde_json::json!({
                 "id": figure.id,
-                "title": figure.title,
+                "title": words.text(&figure.title),
                 "method": figure.method.id,
                 "printed": figure.value.print(site.units),
                 "value": number.is_finite().then_some(number),
                 "inputs": figure.inputs.iter().map(|input| serde_json::json!({
                     "symbol": input.symbol,
                     "printed": input.value.print(site.units),
-                    "origin": input.origin.print(sources),
+                    "origin": input.origin.say(sources, words),
                 })).collect::<Vec<_>>(),
-                "notes": figure.notes,
+                "notes": figure.notes.iter().map(|note| words.text(note)).collect::<Vec<_>>(),
             })
         })
         .collect()

@@ -36,7 +36,6 @@ pub const TEMPLATES: &[(&str, &str)] = &[
         include_str!("../../templates/letterhead.typ"),
     ),
     ("look.typ", include_str!("../../templates/look.typ")),
-    ("words.typ", include_str!("../../templates/words.typ")),
     ("markdown.typ", include_str!("../../templates/markdown.typ")),
     ("table.typ", include_str!("../../templates/table.typ")),
     ("state.typ", include_str!("../../templates/state.typ")),

@@ -17,6 +17,8 @@ pub enum Language {
     French,
     /// Spanish.
     Spanish,
+    /// English with American dates.
+    AmericanEnglish,
 }
 
 impl Word for Language {
@@ -25,6 +27,11 @@ impl Word for Language {
         ("de", Language::German, "German"),
         ("fr", Language::French, "French"),
         ("es", Language::Spanish, "Spanish"),
+        (
+            "en-us",
+            Language::AmericanEnglish,
+            "English, with dates as Americans write them",
+        ),
     ];
 }
 

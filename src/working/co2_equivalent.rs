@@ -46,7 +46,7 @@ pub fn co2_equivalent(
     working.input(
         "GWP",
         Value::Number(gwp.value, 1),
-        Origin::Table(format!("{}: {}", set.title(), shares.join(" + "))),
+        Origin::Table(format!("{}: {}", set.title(), shares.join(" + ")).into()),
     );
     if gwp.is_from_memory() {
         working.note("A GWP in this sum is from memory: verify before relying on it.");

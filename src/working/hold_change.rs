@@ -3,6 +3,7 @@
 use crate::job::{PressureTest, Visit};
 use crate::quantity::{Flavour, Measured, Pressure};
 use crate::refrigerant::nitrogen_z;
+use crate::text::Text;
 use crate::vocabulary::readings_file::TestGas;
 use crate::working::hold_air::Air;
 use crate::working::hold_budget::{Budget, Cause, Contribution};
@@ -84,7 +85,7 @@ pub(super) fn expected(
         working.input(
             symbol,
             Value::Number(nitrogen_z(pressure, temperature)?, 5),
-            Origin::Table("compressibility of nitrogen, CoolProp 8.0.0".to_owned()),
+            Origin::Table(Text::Phrase("compressibility of nitrogen, CoolProp 8.0.0")),
         );
     }
     if test

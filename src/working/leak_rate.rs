@@ -221,7 +221,7 @@ impl Window<'_> {
             cut = "the days since a follow-up verification showed all identified leaks repaired";
             working.input(
                 "from",
-                Value::Words(start.to_string()),
+                Value::Words(start.to_string().into()),
                 Origin::Note(verified.span),
             );
         }
@@ -232,7 +232,7 @@ impl Window<'_> {
             cut = "the days since the rule's own first day";
             working.input(
                 "from",
-                Value::Words(start.to_string()),
+                Value::Words(start.to_string().into()),
                 Origin::Constant(first.source),
             );
         }

@@ -41,8 +41,8 @@ pub fn mass_of(
     let q = working.take_figure("Q", throughput);
     working.input(
         "M",
-        Value::Words(format!("{molar} g/mol ({name})")),
-        Origin::Table(source.to_owned()),
+        Value::Words(format!("{molar} g/mol ({name})").into()),
+        Origin::Table(source.into()),
     );
     working.input(
         "T",

@@ -125,7 +125,7 @@ pub fn leaks_explained(
             if shortest == longest {
                 Value::Days(longest)
             } else {
-                Value::Words(format!("{shortest} to {longest} days"))
+                Value::Words(format!("{shortest} to {longest} days").into())
             },
             Origin::Notes(vec![loss.since.span, loss.until.span]),
         );

@@ -176,7 +176,7 @@ fn quarter(id: &Identifier, refrigerant: &Refrigerant, limit: &Sourced<f64>) -> 
             si: limit.value,
             uncertainty: None,
         },
-        Origin::Table(limit.source.citation.to_owned()),
+        Origin::Table(limit.source.citation.into()),
     );
     working.finish(Value::Computed {
         flavour: Flavour::MassPerVolume,

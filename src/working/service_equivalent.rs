@@ -286,7 +286,7 @@ fn service_pressure(
         let temperature = computed(Flavour::Temperature, kelvin);
         working.input("T", temperature, Origin::Assumed(reason));
         let bubble = computed(Flavour::AbsolutePressure, saturated);
-        let table = Origin::Table(format!("saturation of {name}, CoolProp 8.0.0"));
+        let table = Origin::Table(format!("saturation of {name}, CoolProp 8.0.0").into());
         working.input("p_bubble", bubble, table);
         let lower = plate.filter(|plate| absolute(plate, air) < saturated);
         lower.map_or(saturated, |plate| {
@@ -404,8 +404,8 @@ fn take_viscosity(working: &mut Working, symbol: &'static str, gas: Gas) -> Opti
     let micro = crate::working::rounded(held.value * 1e6, 2);
     working.input(
         symbol,
-        Value::Words(format!("{micro}\u{a0}µPa s ({})", gas.name)),
-        Origin::Table(held.source.citation.to_owned()),
+        Value::Words(format!("{micro}\u{a0}µPa s ({})", gas.name).into()),
+        Origin::Table(held.source.citation.into()),
     );
     Some(())
 }
@@ -415,7 +415,7 @@ fn take_molar_mass(working: &mut Working, symbol: &'static str, gas: Gas) {
     let molar = crate::working::rounded(gas.molar_mass_kg_per_kmol, 2);
     working.input(
         symbol,
-        Value::Words(format!("{molar}\u{a0}g/mol ({})", gas.name)),
-        Origin::Table("CoolProp 8.0.0".to_owned()),
+        Value::Words(format!("{molar}\u{a0}g/mol ({})", gas.name).into()),
+        Origin::Table("CoolProp 8.0.0".into()),
     );
 }

@@ -400,8 +400,8 @@ fn mass(test: &VacuumTest, upper: &Figure, visit: &Visit) -> Figure {
     let (name, molar, source) = AIR;
     working.input(
         "M",
-        Value::Words(format!("{molar} g/mol ({name})")),
-        Origin::Table(source.to_owned()),
+        Value::Words(format!("{molar} g/mol ({name})").into()),
+        Origin::Table(source.into()),
     );
     let kelvin = match warmest(test, visit) {
         Some(noted) => working.take("T", &noted),

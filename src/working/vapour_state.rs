@@ -180,7 +180,7 @@ fn saturation(
             si: kelvin,
             uncertainty: half,
         },
-        Origin::Table(format!("{}: {source}", refrigerant.designation)),
+        Origin::Table(format!("{}: {source}", refrigerant.designation).into()),
     );
 }
 

@@ -1,7 +1,8 @@
 //! Provenance: a figure is made only through a working, which keeps every input with its origin.
 
+use crate::language::Words;
 use crate::quantity::{Flavour, Measured, Quantity, Reading, UnitSystem, print_reading, print_si};
-use crate::text::{Noted, Sources, Span};
+use crate::text::{Message, Noted, Sources, Span, Text};
 
 /// How a figure is worked out, the same for every figure of its kind.
 #[derive(Debug, PartialEq, Eq)]
@@ -28,7 +29,7 @@ pub enum Origin {
     /// Another figure, by its id.
     Figure(String),
     /// A table, with its source.
-    Table(String),
+    Table(Text),
     /// A constant, with its source.
     Constant(&'static str),
     /// An assumption, with its reason.
@@ -64,13 +65,18 @@ pub enum Value {
     /// Whole days.
     Days(i64),
     /// Words.
-    Words(String),
+    Words(Text),
 }
 
 impl Value {
-    /// Printed in the units of a site.
+    /// Printed in the units of a site, in English.
     pub fn print(&self, units: UnitSystem) -> String {
-        match self {
+        self.say(units, Words::english())
+    }
+
+    /// Printed in the units and the language of a site.
+    pub fn say(&self, units: UnitSystem, words: &Words) -> String {
+        let printed = match self {
             Value::Written(reading) => print_reading(reading, units).to_string(),
             Value::Computed {
                 flavour,
@@ -82,10 +88,10 @@ impl Value {
             Value::Percent(number, decimals) => {
                 format!("{}\u{a0}%", rounded(*number, *decimals))
             }
-            Value::Days(1) => "1\u{a0}day".to_owned(),
-            Value::Days(days) => format!("{days}\u{a0}days"),
-            Value::Words(words) => words.clone(),
-        }
+            Value::Days(days) => return words.say(&Message::of("days").with("days", *days)),
+            Value::Words(text) => return words.text(text),
+        };
+        words.figure(&printed)
     }
 
     /// The bare number: SI, or the number itself.
@@ -138,7 +144,7 @@ pub struct Figure {
     /// Stable name within its visit, such as `pressure-test/p1/limit`.
     pub id: String,
     /// What it is.
-    pub title: String,
+    pub title: Text,
     /// How it was worked out.
     pub method: &'static Method,
     /// From what.
@@ -146,7 +152,7 @@ pub struct Figure {
     /// The result.
     pub value: Value,
     /// What else the reader has to know.
-    pub notes: Vec<String>,
+    pub notes: Vec<Text>,
 }
 
 /// A figure in the making.
@@ -157,7 +163,7 @@ pub struct Working {
 
 impl Working {
     /// Begins a figure.
-    pub fn of(method: &'static Method, id: impl Into<String>, title: impl Into<String>) -> Self {
+    pub fn of(method: &'static Method, id: impl Into<String>, title: impl Into<Text>) -> Self {
         Self {
             figure: Figure {
                 id: id.into(),
@@ -204,7 +210,7 @@ impl Working {
     }
 
     /// Adds a remark for the reader.
-    pub fn note(&mut self, note: impl Into<String>) {
+    pub fn note(&mut self, note: impl Into<Text>) {
         self.figure.notes.push(note.into());
     }
 
@@ -217,14 +223,14 @@ impl Working {
 
 impl Origin {
     /// In print: `readings.toml:14`, the id of a figure, a source, an assumption.
-    pub fn print(&self, sources: &Sources) -> String {
+    pub fn say(&self, sources: &Sources, words: &Words) -> String {
         match self {
             Origin::Note(span) => sources.place(*span),
             Origin::Notes(spans) => places(spans, sources),
             Origin::Figure(id) => id.clone(),
-            Origin::Table(source) => source.clone(),
-            Origin::Constant(source) => (*source).to_owned(),
-            Origin::Assumed(reason) => format!("assumed: {reason}"),
+            Origin::Table(source) => words.text(source),
+            Origin::Constant(source) => words.phrase(source),
+            Origin::Assumed(reason) => words.say(&Message::of("assumed").phrase("reason", reason)),
         }
     }
 }
@@ -253,9 +259,10 @@ impl Figure {
     /// The whole working as text, from inputs to result.
     pub fn print(&self, sources: &Sources, units: UnitSystem) -> String {
         use std::fmt::Write;
+        let words = Words::english();
         let mut out = String::new();
         let method = self.method;
-        let _ = writeln!(out, "{} ({})", self.title, self.id);
+        let _ = writeln!(out, "{} ({})", words.text(&self.title), self.id);
         let _ = writeln!(out, "  method   {}", method.name);
         let _ = writeln!(out, "  formula  {}", method.formula);
         let _ = writeln!(out, "  source   {}", method.source);
@@ -272,12 +279,12 @@ impl Figure {
                 "  input    {}{pad} = {}   [{}]",
                 input.symbol,
                 input.value.print(units),
-                input.origin.print(sources)
+                input.origin.say(sources, words)
             );
         }
         let _ = writeln!(out, "  result   {}", self.value.print(units));
         for note in &self.notes {
-            let _ = writeln!(out, "  note     {note}");
+            let _ = writeln!(out, "  note     {}", words.text(note));
         }
         out
     }

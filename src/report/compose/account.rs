@@ -53,14 +53,14 @@ pub fn account(scene: &Scene<'_>) -> Part {
         if let Some(net) = &circuit.net {
             part.facts.push(Entry {
                 key: format!("Net{of}"),
-                value: net.value.print(scene.site.units),
+                value: scene.value(&net.value),
                 working: Some(net.id.clone()),
             });
         }
         if let Some(plain) = &circuit.plain {
             part.facts.push(Entry {
                 key: format!("Loss per year{of}"),
-                value: format!("{} of the full charge", plain.value.print(scene.site.units)),
+                value: format!("{} of the full charge", scene.value(&plain.value)),
                 working: Some(plain.id.clone()),
             });
         }

@@ -165,7 +165,7 @@ fn repaired_after(scene: &Scene<'_>, end: jiff::civil::DateTime) -> bool {
 
 /// A mass rate in grams or ounces a day, of the test gas.
 fn rate(scene: &Scene<'_>, figure: &crate::working::Figure) -> String {
-    let printed = figure.value.print(scene.site.units);
+    let printed = scene.value(&figure.value);
     match figure.value {
         crate::working::Value::Computed {
             flavour: Flavour::MassRate,

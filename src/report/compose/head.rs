@@ -2,7 +2,7 @@
 
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Entry, Head};
-use crate::report::printed;
+use crate::text::Message;
 use crate::vocabulary::Word;
 
 /// What was visited, why and when.
@@ -15,7 +15,7 @@ pub fn head(scene: &Scene<'_>) -> Head {
                 parts.push(refrigerant.designation.to_owned());
             }
             if let Some(full) = &entry.note.full_charge {
-                parts.push(crate::quantity::print(&full.value, scene.site.units).to_string());
+                parts.push(scene.figure(crate::quantity::print(&full.value, scene.site.units)));
             }
         }
         if let Some(figure) = scene
@@ -34,16 +34,18 @@ pub fn head(scene: &Scene<'_>) -> Head {
         }
     }
     if let Some(class) = scene.refrigerant(0).and_then(|r| r.safety_class) {
-        let words = if class.value.is_flammable() {
-            "flammable"
+        let id = if class.value.is_flammable() {
+            "class-flammable"
         } else {
-            "not flammable"
+            "class-not-flammable"
         };
-        line.push(format!("{}, {words}", class.value));
+        line.push(scene.say(&Message::of(id).with("class", class.value.to_string())));
     }
     Head {
         kind: scene.purpose(),
-        date: printed::days(scene.visit.name.date, scene.visit.last_day()),
+        date: scene
+            .words()
+            .days(scene.visit.name.date, scene.visit.last_day()),
         system: scene.system.name().to_owned(),
         line,
         particulars: particulars(scene),
@@ -52,10 +54,10 @@ pub fn head(scene: &Scene<'_>) -> Head {
 
 fn particulars(scene: &Scene<'_>) -> Vec<Entry> {
     let mut entries = Vec::new();
-    let mut add = |key: &str, value: Option<String>| {
+    let mut add = |key: &'static str, value: Option<String>| {
         if let Some(value) = value {
             entries.push(Entry {
-                key: key.to_owned(),
+                key: scene.word(key),
                 value,
                 working: None,
             });
@@ -65,41 +67,41 @@ fn particulars(scene: &Scene<'_>) -> Vec<Entry> {
     let text = |value: &Option<crate::text::Noted<String>>| {
         value.as_ref().map(|noted| noted.value.clone())
     };
-    add("Operator", site.and_then(|s| text(&s.operator)));
-    add("Address", site.and_then(|s| text(&s.address)));
+    add("plant-operator", site.and_then(|s| text(&s.operator)));
+    add("plant-address", site.and_then(|s| text(&s.address)));
     let system = scene.system.note.as_ref();
     add(
-        "Category",
+        "plant-category",
         system
             .and_then(|s| s.category)
-            .map(|c| c.value.word().to_owned()),
+            .map(|c| scene.words().phrase(c.value.word())),
     );
     add(
-        "In service since",
+        "plant-in-service-since",
         system
             .and_then(|s| s.installed)
-            .map(|d| printed::day(d.value)),
+            .map(|d| scene.words().day(d.value)),
     );
     let visit = scene.visit.note.as_ref();
-    add("Complaint", visit.and_then(|v| text(&v.complaint)));
+    add("plant-complaint", visit.and_then(|v| text(&v.complaint)));
     add(
-        "Air outside",
+        "plant-air-outside",
         visit
             .and_then(|v| v.ambient)
-            .map(|t| crate::quantity::print(&t.value, scene.site.units).to_string()),
+            .map(|t| scene.figure(crate::quantity::print(&t.value, scene.site.units))),
     );
     add(
-        "Left",
+        "plant-left",
         visit
             .and_then(|v| v.left)
-            .map(|l| l.value.word().to_owned()),
+            .map(|l| scene.words().phrase(l.value.word())),
     );
     add(
-        "Back in normal operation",
+        "plant-back-in-normal-operation",
         scene
             .visit
             .back
-            .map(|back| printed::moment(back.value.civil)),
+            .map(|back| scene.words().moment(back.value.civil)),
     );
     entries
 }

@@ -3,6 +3,7 @@
 
 use crate::history::{PointHistory, Year, time_line, years};
 use crate::job::{Site, System};
+use crate::language::Words;
 use crate::report::printed;
 use crate::report::visit_figures::VisitFigures;
 use crate::vocabulary::Word;
@@ -108,7 +109,7 @@ pub fn history(site: &Site, system: &System, last: usize) -> Option<HistoryData>
             let dated = Dated {
                 day: day.clone(),
                 id: figure.id.clone(),
-                title: figure.title.clone(),
+                title: Words::english().text(&figure.title),
                 printed: figure.value.print(site.units),
                 value: figure.value.number(),
             };

@@ -34,7 +34,7 @@ pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
         }
         for (rules, rate) in &circuit.statutory {
             let category = scene.system.note.as_ref().and_then(|note| note.category);
-            let rate_text = rate.value.print(scene.site.units);
+            let rate_text = scene.value(&rate.value);
             let statement = match category {
                 Some(category) => {
                     let trigger = trigger_percent(category.value);

@@ -147,7 +147,7 @@ fn limit_words(scene: &Scene<'_>, room: &Room) -> String {
         text += &format!(
             " It is {} a quarter of the lower flammable limit, {}.",
             if above { "above" } else { "not above" },
-            quarter.value.print(scene.site.units)
+            scene.value(&quarter.value)
         );
     }
     text

@@ -27,10 +27,9 @@ pub use scene::Scene;
 pub use workings::formulas;
 
 use crate::report::data::{
-    Contractor, Document, DocumentDate, Footer, Paper, ReportData, Signature,
+    Contractor, Document, DocumentDate, Footer, PageWords, Paper, ReportData, Signature,
 };
-use crate::report::printed;
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::book_file;
 
 /// A photograph of the report: path from the root of the book, and its longest side in pixels.
@@ -89,6 +88,7 @@ pub fn compose(scene: &Scene<'_>, cautions: &[&Diagnostic], draft: bool) -> Comp
 }
 
 fn document(scene: &Scene<'_>, draft: bool) -> Document {
+    let words = scene.words();
     let visit = scene.visit;
     let last = visit.last_day();
     let kind = scene.purpose();
@@ -100,11 +100,12 @@ fn document(scene: &Scene<'_>, draft: bool) -> Document {
         .and_then(|note| note.contractor.as_ref());
     let paper = contractor.and_then(|c| c.paper).map(|paper| paper.value);
     Document {
-        title: format!("{kind}, {system}, {}", printed::days(visit.name.date, last))
+        title: format!("{kind}, {system}, {}", words.days(visit.name.date, last))
             .replace('\u{a0}', " "),
         author: scene.contractor_name(),
-        language: "en".to_owned(),
-        region: None,
+        language: words.tag().to_owned(),
+        words: PageWords(words.page().clone()),
+        region: words.region().map(str::to_owned),
         paper: match paper {
             Some(book_file::Paper::Letter) => Paper::Letter,
             _ => Paper::A4,
@@ -140,7 +141,7 @@ fn contractor(scene: &Scene<'_>) -> Contractor {
         name: scene.contractor_name(),
         certificate: note
             .and_then(|n| text(&n.certificate))
-            .map(|number| format!("certificate {number}")),
+            .map(|number| scene.say(&Message::of("certificate-of-firm").with("number", number))),
         telephone: note.and_then(|n| text(&n.telephone)),
         address: note.and_then(|n| text(&n.address)),
     }
@@ -155,20 +156,22 @@ fn signatures(scene: &Scene<'_>) -> Vec<Signature> {
             let certificate = person.and_then(|p| p.certificate.as_ref());
             let category = person.and_then(|p| p.category.as_ref());
             Signature {
-                role: "For the contractor".to_owned(),
+                role: scene.word("signs-for-contractor"),
                 name: scene.book.person_name(id),
-                certificate: certificate.map(|number| match category {
-                    Some(category) => {
-                        format!("certificate {}, category {}", number.value, category.value)
-                    }
-                    None => format!("certificate {}", number.value),
+                certificate: certificate.map(|number| {
+                    let message = match category {
+                        Some(category) => Message::of("certificate-with-category")
+                            .with("category", category.value.as_str()),
+                        None => Message::of("certificate-of-person"),
+                    };
+                    scene.say(&message.with("number", number.value.as_str()))
                 }),
                 statement: None,
             }
         })
         .collect();
     signatures.push(Signature {
-        role: "Received for the operator".to_owned(),
+        role: scene.word("signs-for-operator"),
         name: String::new(),
         certificate: None,
         statement: None,

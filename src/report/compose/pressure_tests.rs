@@ -13,10 +13,7 @@ use crate::working::rounded;
 
 /// The verdict as a sentence.
 pub(super) fn pressure_verdict(scene: &Scene<'_>, hold: &Hold) -> String {
-    let size = hold
-        .limit
-        .as_ref()
-        .map(|limit| limit.value.print(scene.site.units));
+    let size = hold.limit.as_ref().map(|limit| scene.value(&limit.value));
     hold.verdict.sentence(&size.unwrap_or_default())
 }
 
@@ -138,7 +135,10 @@ fn budget_table(scene: &Scene<'_>, hold: &Hold) -> Option<Table> {
         .iter()
         .map(|part| {
             let share = format!("{}\u{a0}%", rounded(100.0 * budget.share(part), 0));
-            let from = part.origin.print(scene.sources).replace(&prefix, "");
+            let from = part
+                .origin
+                .say(scene.sources, scene.words())
+                .replace(&prefix, "");
             let cells = [
                 printed::capital(part.what),
                 pressure(part.pascal),

@@ -2,13 +2,14 @@
 
 use crate::history::{PointHistory, State};
 use crate::job::{Book, Finding, Site, System, Visit, covers};
+use crate::language::Words;
 use crate::refrigerant::Refrigerant;
 use crate::report::data::PointState;
-use crate::report::printed;
 use crate::report::visit_figures::VisitFigures;
-use crate::text::Sources;
+use crate::text::{Message, Sources, capital};
 use crate::vocabulary::finding_field::FindingState;
 use crate::vocabulary::{Identifier, Word};
+use crate::working::Value;
 use crate::working::outcome::{Standing, is_leak};
 
 /// One visit with everything around it.
@@ -33,6 +34,31 @@ pub struct Scene<'a> {
 }
 
 impl<'a> Scene<'a> {
+    /// The words of the site's language.
+    pub fn words(&self) -> &'static Words {
+        Words::of(self.site.language)
+    }
+
+    /// A sentence in the site's language.
+    pub fn say(&self, message: &Message) -> String {
+        self.words().say(message)
+    }
+
+    /// A sentence with nothing in it.
+    pub fn word(&self, id: &'static str) -> String {
+        self.words().word(id)
+    }
+
+    /// A figure's value in the site's units and language.
+    pub fn value(&self, value: &Value) -> String {
+        value.say(self.site.units, self.words())
+    }
+
+    /// Digits and unit in the site's language.
+    pub fn figure(&self, printed: impl ToString) -> String {
+        self.words().figure(&printed.to_string())
+    }
+
     /// The purpose with a capital, or `Visit`.
     pub fn purpose(&self) -> String {
         self.visit
@@ -40,8 +66,8 @@ impl<'a> Scene<'a> {
             .as_ref()
             .and_then(|note| note.purpose)
             .map_or_else(
-                || "Visit".to_owned(),
-                |purpose| printed::capital(purpose.value.word()),
+                || self.word("visit"),
+                |purpose| capital(&self.words().phrase(purpose.value.word())),
             )
     }
 
@@ -52,7 +78,7 @@ impl<'a> Scene<'a> {
             .as_ref()
             .and_then(|note| note.contractor.as_ref())
             .and_then(|contractor| contractor.name.as_ref())
-            .map_or_else(|| "The contractor".to_owned(), |name| name.value.clone())
+            .map_or_else(|| self.word("the-contractor"), |name| name.value.clone())
     }
 
     /// Who was there, each once, in order of arrival.
@@ -134,58 +160,50 @@ impl<'a> Scene<'a> {
             .kind
             .is_some_and(|kind| kind.value == FindingKind::Defect);
         let again = finding.note.repairs.is_empty() && !is_leak(finding);
-        match standing {
-            Standing::Proved if again => {
-                (PointState::Holding, "repaired earlier, holding".to_owned())
+        let (shape, id) = match standing {
+            Standing::Proved if again => (PointState::Holding, "state-earlier-repair-holding"),
+            Standing::Proved => (PointState::RepairedProved, "state-repaired-proved"),
+            Standing::NotProved => (PointState::RepairedNotProved, "state-repaired-not-proved"),
+            Standing::Noted(state) => {
+                let (shape, id) = noted(state);
+                (if defect { PointState::Defect } else { shape }, id)
             }
-            Standing::Proved => (PointState::RepairedProved, "repaired, proved".to_owned()),
-            Standing::NotProved => (
-                PointState::RepairedNotProved,
-                "repaired, not proved".to_owned(),
-            ),
-            Standing::Noted(_) if defect => (PointState::Defect, noted(standing)),
-            Standing::Noted(state) => (
-                match state {
-                    FindingState::Temporary => PointState::Temporary,
-                    FindingState::Isolated => PointState::Isolated,
-                    FindingState::Suspect => PointState::Suspect,
-                    FindingState::SuspectCleared => PointState::SuspectCleared,
-                    _ => PointState::Open,
-                },
-                noted(standing),
-            ),
-        }
+        };
+        (shape, self.word(id))
     }
 
     /// Printed mass in the site's units.
     pub fn mass(&self, kg: f64, uncertainty: Option<f64>) -> String {
         use crate::quantity::{Flavour, print_si};
-        print_si(Flavour::Mass, kg, uncertainty, self.site.units).to_string()
+        self.figure(print_si(Flavour::Mass, kg, uncertainty, self.site.units))
     }
 
     /// A mass as a rough figure: one or two digits.
     pub fn about(&self, kg: f64) -> String {
         use crate::quantity::{Flavour, print_si};
         let printed = print_si(Flavour::Mass, kg, Some(kg * 0.1), self.site.units);
-        format!("{}\u{a0}{}", printed.number, printed.unit)
+        self.figure(format!("{}\u{a0}{}", printed.number, printed.unit))
     }
 
     /// Tonnes of CO2 equivalent in print.
     pub fn tonnes(&self, co2e_kg: f64) -> String {
-        let value = crate::working::Value::CarbonDioxide {
+        let value = Value::CarbonDioxide {
             kg: co2e_kg,
             uncertainty: None,
         };
-        value.print(self.site.units)
+        self.value(&value)
     }
 }
 
 /// The technician's own word for how a finding was left.
-fn noted(standing: Standing) -> String {
-    match standing {
-        Standing::Noted(FindingState::Open) => "left open".to_owned(),
-        Standing::Noted(FindingState::Temporary) => "temporary repair".to_owned(),
-        Standing::Noted(state) => state.word().to_owned(),
-        Standing::Proved | Standing::NotProved => String::new(),
+fn noted(state: FindingState) -> (PointState, &'static str) {
+    match state {
+        FindingState::RepairedProved => (PointState::Open, "state-repaired-proved"),
+        FindingState::RepairedNotProved => (PointState::Open, "state-repaired-not-proved"),
+        FindingState::Temporary => (PointState::Temporary, "state-temporary"),
+        FindingState::Isolated => (PointState::Isolated, "state-isolated"),
+        FindingState::Open => (PointState::Open, "state-left-open"),
+        FindingState::Suspect => (PointState::Suspect, "state-suspect"),
+        FindingState::SuspectCleared => (PointState::SuspectCleared, "state-suspect-cleared"),
     }
 }

@@ -74,7 +74,7 @@ pub(super) fn entry(key: &str, value: impl Into<String>) -> Entry {
 pub(super) fn worked(key: &str, figure: &Figure, scene: &Scene<'_>) -> Entry {
     Entry {
         key: key.to_owned(),
-        value: figure.value.print(scene.site.units),
+        value: scene.value(&figure.value),
         working: Some(figure.id.clone()),
     }
 }

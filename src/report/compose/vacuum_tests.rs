@@ -45,7 +45,7 @@ fn acceptance(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> String {
 /// What the rise shows about a leak, with its bounds.
 fn shown(scene: &Scene<'_>, rise: &Rise) -> String {
     let words = rise.shown.words();
-    let printed = |figure: &crate::working::Figure| figure.value.print(scene.site.units);
+    let printed = |figure: &crate::working::Figure| scene.value(&figure.value);
     match &rise.upper {
         Some(upper) if !words.says.is_empty() => {
             words.says.replace("{upper}", &printed(upper)).replace(

@@ -7,7 +7,7 @@ use crate::working::{METHODS, Origin, Value};
 /// All workings, numbered in the order of the figures.
 pub fn workings(scene: &Scene<'_>) -> Vec<WorkingEntry> {
     let figures = scene.figures.all();
-    let units = scene.site.units;
+    let words = scene.words();
     let prefix = format!("{}/", scene.visit.path);
     figures
         .iter()
@@ -15,20 +15,20 @@ pub fn workings(scene: &Scene<'_>) -> Vec<WorkingEntry> {
         .map(|(index, figure)| WorkingEntry {
             number: format!("W{}", index + 1),
             id: figure.id.clone(),
-            title: figure.title.clone(),
-            method: figure.method.name.to_owned(),
+            title: words.text(&figure.title),
+            method: words.phrase(figure.method.name),
             formula: Some(figure.method.id.to_owned()),
-            formula_text: figure.method.formula.to_owned(),
+            formula_text: words.phrase(figure.method.formula),
             inputs: figure
                 .inputs
                 .iter()
                 .map(|input| WorkingInput {
                     symbol: input.symbol.to_owned(),
-                    value: input.value.print(units),
+                    value: scene.value(&input.value),
                     origin: match &input.origin {
-                        Origin::Figure(_) => "result of".to_owned(),
+                        Origin::Figure(_) => words.word("result-of"),
                         origin => origin
-                            .print(scene.sources)
+                            .say(scene.sources, words)
                             .replace(&prefix, "")
                             .replace(&format!("{}/", scene.system.path), ""),
                     },
@@ -38,16 +38,16 @@ pub fn workings(scene: &Scene<'_>) -> Vec<WorkingEntry> {
                     },
                 })
                 .collect(),
-            result: figure.value.print(units),
+            result: scene.value(&figure.value),
             uncertainty: match figure.value {
                 Value::Computed {
                     uncertainty: Some(_),
                     ..
-                } => Some("half width of the interval".to_owned()),
+                } => Some(words.word("half-width")),
                 _ => None,
             },
-            source: figure.method.source.to_owned(),
-            notes: figure.notes.clone(),
+            source: words.phrase(figure.method.source),
+            notes: figure.notes.iter().map(|note| words.text(note)).collect(),
         })
         .collect()
 }

@@ -1,0 +1,1 @@
+# Kältemittelbilanz und Leckraten.

@@ -1,0 +1,1 @@
+# Hinweise „Achtung“ auf der Seite.

@@ -1,0 +1,1 @@
+# Befunde und Stellen: Angaben, Nachweise, Stand.

@@ -1,0 +1,1 @@
+# Die Vorgeschichte einer Anlage oder eines Standorts.

@@ -1,0 +1,1 @@
+# Worte der Regelwerke, nach ihrem Englisch.

@@ -1,0 +1,1 @@
+# Die E-Mail und die Ausgaben.

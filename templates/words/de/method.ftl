@@ -1,0 +1,1 @@
+# Verfahren, Grenzen, Betriebswerte, Räume, der gezeichnete Kreislauf.

@@ -1,0 +1,1 @@
+# Namen und Quellen der Rechenverfahren, nach ihrem Englisch.

@@ -1,0 +1,1 @@
+# Die Nachweismappe für eine Prüfung durch die Behörde.

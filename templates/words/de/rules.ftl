@@ -1,0 +1,1 @@
+# Wo die Anlage nach den geltenden Regeln steht, und was sie verlangen.

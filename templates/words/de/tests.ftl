@@ -1,0 +1,1 @@
+# Druck- und Vakuumprüfungen: Urteile, Gründe, Diagramme, Rechengänge.

@@ -1,0 +1,1 @@
+# Wörter der Notizen, die auf der Seite stehen, nach ihrem Englisch.

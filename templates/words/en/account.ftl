@@ -1,0 +1,1 @@
+# The refrigerant account and the leak rates.

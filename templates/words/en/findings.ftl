@@ -1,0 +1,1 @@
+# Findings and points: facts, evidence, states.

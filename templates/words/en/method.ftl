@@ -1,0 +1,1 @@
+# Method, limits, readings, rooms, the drawn circuit.

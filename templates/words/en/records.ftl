@@ -1,0 +1,1 @@
+# The records pack for an inspector.

@@ -1,0 +1,1 @@
+# Where the system stands under the rules in force, and what they ask for.

@@ -1,0 +1,1 @@
+# Pressure and vacuum tests: verdicts, reasons, charts, workings.

@@ -1,0 +1,1 @@
+# El balance de refrigerante y las tasas de fuga.

@@ -1,0 +1,1 @@
+# Advertencias que lleva la página.

@@ -1,0 +1,1 @@
+# Hallazgos y puntos: datos, pruebas, estados.

@@ -1,0 +1,1 @@
+# El historial de una instalación o de un sitio.

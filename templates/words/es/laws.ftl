@@ -1,0 +1,1 @@
+# Palabras de las normas, según su inglés.

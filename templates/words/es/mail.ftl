@@ -1,0 +1,1 @@
+# El correo y las ediciones.

@@ -1,0 +1,1 @@
+# Método, límites, lecturas, locales, el circuito dibujado.

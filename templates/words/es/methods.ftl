@@ -1,0 +1,1 @@
+# Nombres y fuentes de los métodos de cálculo, según su inglés.

@@ -1,0 +1,1 @@
+# La carpeta de registros para un inspector.

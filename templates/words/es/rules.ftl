@@ -1,0 +1,1 @@
+# Situación de la instalación según las normas vigentes, y lo que piden.

@@ -1,0 +1,1 @@
+# Ensayos de presión y de vacío: veredictos, razones, gráficos, cálculos.

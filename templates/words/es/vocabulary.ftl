@@ -1,0 +1,1 @@
+# Palabras de las notas que salen en la página, según su inglés.

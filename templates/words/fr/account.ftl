@@ -1,0 +1,1 @@
+# Le bilan du fluide et les taux de fuite.

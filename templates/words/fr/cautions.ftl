@@ -1,0 +1,1 @@
+# Avertissements que porte la page.

@@ -1,0 +1,1 @@
+# Constats et points : faits, preuves, états.

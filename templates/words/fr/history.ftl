@@ -1,0 +1,1 @@
+# L’historique d’une installation ou d’un site.

@@ -1,0 +1,1 @@
+# Mots des règlements, d’après leur anglais.

@@ -1,0 +1,1 @@
+# Le courriel et les éditions.

@@ -1,0 +1,1 @@
+# Méthode, limites, relevés, locaux, le circuit dessiné.

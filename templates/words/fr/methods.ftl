@@ -1,0 +1,1 @@
+# Noms et sources des méthodes de calcul, d’après leur anglais.

@@ -1,0 +1,1 @@
+# Le dossier des registres pour un inspecteur.

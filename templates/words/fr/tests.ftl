@@ -1,0 +1,1 @@
+# Essais de pression et de vide : verdicts, raisons, graphiques, calculs.

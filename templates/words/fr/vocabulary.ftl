@@ -1,0 +1,1 @@
+# Mots des notes qui paraissent sur la page, d’après leur anglais.

@@ -1,0 +1,316 @@
+//! The fixed sentences in four languages: each there, each used, none left in English on the page.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::Path;
+
+use fluent::FluentResource;
+use rimebook::command::Loaded;
+use rimebook::language::{FILES, Words, phrase_id};
+use rimebook::report::compose::{Scene, compose, history_report};
+use rimebook::report::visit_figures::VisitFigures;
+use rimebook::text::{Diagnostic, Severity};
+use rimebook::vocabulary::site_file::Language;
+use serde_json::Value;
+
+/// Ids of a language's messages, each with the names that it uses.
+fn messages(language: &str) -> BTreeMap<String, BTreeSet<String>> {
+    let (_, files) = FILES.iter().find(|(word, _)| *word == language).unwrap();
+    let mut all = BTreeMap::new();
+    for (file, text) in *files {
+        let mut id = String::new();
+        for line in text.lines().filter(|line| !line.starts_with('#')) {
+            if let Some((name, _)) = line
+                .split_once(" =")
+                .filter(|_| line.starts_with(|c: char| c.is_ascii_lowercase()))
+            {
+                id = name.to_owned();
+                let before = all.insert(id.clone(), BTreeSet::new());
+                assert!(before.is_none(), "{language}/{file}.ftl has {id} twice");
+            }
+            let mut rest = line;
+            while let Some((_, after)) = rest.split_once('$') {
+                let end = after
+                    .find(|c: char| !c.is_ascii_alphanumeric() && c != '-' && c != '_')
+                    .unwrap_or(after.len());
+                all.get_mut(&id).unwrap().insert(after[..end].to_owned());
+                rest = &after[end..];
+            }
+        }
+    }
+    all
+}
+
+#[test]
+fn every_message_file_reads_whole() {
+    for (language, files) in FILES {
+        for (name, text) in files {
+            let read = FluentResource::try_new((*text).to_owned());
+            assert!(read.is_ok(), "{language}/{name}.ftl: {:?}", read.err());
+        }
+    }
+}
+
+#[test]
+fn every_message_stands_in_every_language_and_uses_what_english_uses() {
+    let english = messages("en");
+    let mut wrong = Vec::new();
+    for language in ["de", "fr", "es"] {
+        let other = messages(language);
+        for (id, names) in &english {
+            match other.get(id) {
+                None => wrong.push(format!("{language}: {id} is missing")),
+                Some(used) if !used.is_subset(names) => {
+                    wrong.push(format!("{language}: {id} uses {used:?}, English {names:?}"));
+                }
+                Some(_) => {}
+            }
+        }
+        let more = other
+            .keys()
+            .filter(|id| !english.contains_key(*id) && !id.starts_with("phrase-"));
+        wrong.extend(more.map(|id| format!("{language}: {id} is not in English")));
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+/// All source text below a folder, with its unit tests.
+fn source(folder: &str, ending: &str) -> String {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join(folder);
+    walkdir::WalkDir::new(root)
+        .sort_by_file_name()
+        .into_iter()
+        .map(Result::unwrap)
+        .filter(|entry| entry.path().to_string_lossy().ends_with(ending))
+        .map(|entry| std::fs::read_to_string(entry.path()).unwrap())
+        .collect()
+}
+
+#[test]
+fn every_message_is_asked_for_and_every_one_asked_for_is_there() {
+    let english = messages("en");
+    let (rust, typst) = (source("src", ".rs"), source("templates", ".typ"));
+    let unused: Vec<&String> = english
+        .keys()
+        .filter(|id| match id.strip_prefix("page-") {
+            Some(name) if name.starts_with("standing-") => false,
+            Some(name) => !typst.contains(&format!("word.{name}")),
+            None => !rust.contains(&format!("\"{id}\"")),
+        })
+        .collect();
+    assert!(unused.is_empty(), "nobody asks for {unused:?}");
+    for call in ["Message::of(\"", ".word(\""] {
+        let asked = rust.split(call).skip(1);
+        let missing: Vec<&str> = asked
+            .filter_map(|rest| rest.split('"').next())
+            .filter(|id| !english.contains_key(*id))
+            .collect();
+        assert!(missing.is_empty(), "no message {missing:?}");
+    }
+}
+
+/// Every string of a document, with where it stands; what only names something else is left out.
+fn strings(value: &Value, at: &str, out: &mut Vec<(String, String)>) {
+    const NAMES: [&str; 14] = [
+        "id",
+        "working",
+        "formula",
+        "fingerprint",
+        "language",
+        "region",
+        "words",
+        "name",
+        "point",
+        "state",
+        "kind",
+        "shape",
+        "fill",
+        "t",
+    ];
+    match value {
+        Value::String(text) => out.push((at.to_owned(), text.clone())),
+        Value::Array(list) => {
+            for (index, one) in list.iter().enumerate() {
+                strings(one, &format!("{at}[{index}]"), out);
+            }
+        }
+        Value::Object(map) => {
+            for (key, one) in map.iter().filter(|(key, _)| !NAMES.contains(&key.as_str())) {
+                strings(one, &format!("{at}.{key}"), out);
+            }
+        }
+        _ => {}
+    }
+}
+
+/// The documents of the demo book in a language, as data.
+fn documents(loaded: &mut Loaded, language: Language) -> Vec<(String, Value)> {
+    for site in &mut loaded.book.sites {
+        site.language = language;
+    }
+    let mut out = Vec::new();
+    for site in &loaded.book.sites {
+        for system in &site.systems {
+            for (number, visit) in system.visits.iter().enumerate() {
+                let scene = Scene {
+                    sources: &loaded.sources,
+                    book: &loaded.book,
+                    site,
+                    system,
+                    number,
+                    visit,
+                    figures: VisitFigures::of(site, system, number).unwrap(),
+                    fingerprint: String::new(),
+                };
+                let cautions: Vec<&Diagnostic> = loaded
+                    .diagnostics
+                    .iter()
+                    .filter(|diagnostic| diagnostic.severity == Severity::Caution)
+                    .filter(|diagnostic| {
+                        let file = diagnostic.primary.span.file;
+                        loaded.sources.get(file).path.starts_with(&visit.path)
+                    })
+                    .collect();
+                let report = compose(&scene, &cautions, false).data;
+                out.push((visit.path.clone(), serde_json::to_value(report).unwrap()));
+                if number + 1 == system.visits.len() {
+                    let history = history_report(&scene, false).unwrap();
+                    let name = format!("history of {}", system.path);
+                    out.push((name, serde_json::to_value(history).unwrap()));
+                }
+            }
+        }
+    }
+    out
+}
+
+/// Lower case, single spaces, no signs at the ends: how a note's words are looked for.
+fn plain(text: &str) -> String {
+    let words: Vec<&str> = text.split(|c: char| !c.is_alphanumeric()).collect();
+    let words: Vec<&str> = words.into_iter().filter(|word| !word.is_empty()).collect();
+    words.join(" ").to_lowercase()
+}
+
+/// Words that German, French and Spanish do not have.
+const ENGLISH: [&str; 16] = [
+    "the", "and", "of", "was", "were", "which", "with", "by", "from", "has", "have", "been", "at",
+    "not", "that", "this",
+];
+
+/// What of a text is English and not the writer's: the text itself, or a few words of it.
+fn left(text: &str, notes: &str) -> Option<String> {
+    let words: Vec<String> = plain(text).split(' ').map(str::to_owned).collect();
+    let windows = words
+        .windows(3)
+        .map(|three| (three[1].as_str(), three.join(" ")));
+    let mut found = windows
+        .filter(|(middle, three)| ENGLISH.contains(middle) && !notes.contains(three.as_str()));
+    found.next().map(|(_, three)| three)
+}
+
+/// Looks for English in the demo book's documents of a language.
+fn left_in_english(language: Language) {
+    let book = Path::new(env!("CARGO_MANIFEST_DIR")).join("jobs-example");
+    let (mut loaded, _) = rimebook::command::load(&book).unwrap();
+    let notes: String = loaded
+        .sources
+        .iter()
+        .map(|(_, source)| format!(" {} ", plain(&source.text)))
+        .collect();
+    let english = documents(&mut loaded, Language::English);
+    let other = documents(&mut loaded, language);
+    let mut found: BTreeMap<String, String> = BTreeMap::new();
+    for ((name, ours), (_, theirs)) in english.iter().zip(&other) {
+        let (mut first, mut second) = (Vec::new(), Vec::new());
+        strings(ours, "", &mut first);
+        strings(theirs, "", &mut second);
+        assert_eq!(first.len(), second.len(), "{name} has other parts");
+        for ((at, ours), (_, theirs)) in first.iter().zip(&second) {
+            assert!(!theirs.contains('⟦'), "{name}{at}: no message for {theirs}");
+            let words = plain(theirs);
+            let same = ours == theirs
+                && words
+                    .split(' ')
+                    .any(|word| word.len() > 3 && word.chars().all(char::is_alphabetic))
+                && !notes.contains(&words);
+            let why = if same {
+                Some(String::new())
+            } else {
+                left(theirs, &notes)
+            };
+            if let Some(why) = why {
+                let place = format!("{name}{at}");
+                found
+                    .entry(theirs.clone())
+                    .or_insert(format!("{place} {why}"));
+            }
+        }
+    }
+    let list: Vec<String> = found
+        .iter()
+        .map(|(text, place)| format!("{place}: {text}"))
+        .collect();
+    assert!(
+        list.is_empty(),
+        "{} texts are English still:\n{}",
+        list.len(),
+        list.join("\n")
+    );
+}
+
+#[test]
+fn nothing_of_a_german_report_is_english_but_the_notes() {
+    left_in_english(Language::German);
+}
+
+#[test]
+fn nothing_of_a_french_report_is_english_but_the_notes() {
+    left_in_english(Language::French);
+}
+
+#[test]
+fn nothing_of_a_spanish_report_is_english_but_the_notes() {
+    left_in_english(Language::Spanish);
+}
+
+/// Fixed words of tables that reach the page, all that are translated by their English.
+fn phrases() -> Vec<&'static str> {
+    let mut all = Vec::new();
+    for method in rimebook::working::METHODS {
+        all.extend([method.name, method.source]);
+    }
+    all
+}
+
+#[test]
+fn every_phrase_of_the_tables_is_translated_and_each_has_an_id_of_its_own() {
+    let mut ids: BTreeMap<String, &str> = BTreeMap::new();
+    for phrase in phrases() {
+        let before = ids.insert(phrase_id(phrase), phrase);
+        assert!(before.is_none_or(|other| other == phrase), "{phrase}");
+    }
+    for language in ["de", "fr", "es"] {
+        let known = messages(language);
+        let missing: Vec<_> = ids
+            .iter()
+            .filter(|(id, _)| !known.contains_key(*id))
+            .collect();
+        assert!(missing.is_empty(), "{language}: {missing:#?}");
+    }
+}
+
+#[test]
+fn figures_and_days_follow_the_language() {
+    let say = |language| {
+        let words = Words::of(language);
+        (
+            words.figure("0.5\u{a0}kg"),
+            words.day(jiff::civil::date(2026, 3, 1)),
+        )
+    };
+    assert_eq!(say(Language::English).0, "0.5\u{a0}kg");
+    assert_eq!(say(Language::German).0, "0,5\u{a0}kg");
+    assert_eq!(
+        say(Language::French).1.replace('\u{a0}', " "),
+        "1er mars 2026"
+    );
+}
