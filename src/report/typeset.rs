@@ -251,12 +251,10 @@ mod tests {
     use crate::report::photograph;
     use crate::report::sample;
     use std::io::Cursor;
+    use std::sync::LazyLock;
     use typst::layout::{Frame, FrameItem};
 
-    const FORMULAS: &str = r#"#let formulas = (
-  "loss-rate": math.equation(block: true, alt: "L equals lost over full", $L = 100 m_"lost" / m_"full" dot 365 / d$),
-  "real-gas-at-constant-volume": math.equation(block: true, alt: "p two equals", $p_2 = p_1 (Z_2 T_2) / (Z_1 T_1) + Delta p$),
-)"#;
+    static FORMULAS: LazyLock<String> = LazyLock::new(crate::report::compose::formulas);
 
     /// Drawn fittings, some upright, some lying; the first carries a position as phones write it.
     fn photographs() -> Vec<Vec<u8>> {
@@ -303,7 +301,7 @@ mod tests {
             photographs,
             logo: None,
             own: None,
-            formulas: FORMULAS,
+            formulas: &FORMULAS,
             attachment: r#"{"version": 1}"#,
             ident: "brackwater/flake-ice-1/2026-06-18",
             creator: "Rimebook 0.1.0",
@@ -344,7 +342,7 @@ mod tests {
             m.data.main(),
             served(&m).unwrap(),
             "{}".into(),
-            FORMULAS,
+            &FORMULAS,
             photographs,
             None,
             None,
