@@ -34,6 +34,8 @@ mod robustness;
 mod schema;
 mod slips;
 mod start;
+#[cfg(feature = "pdf")]
+mod stress;
 mod units_round_trip;
 mod vacuum_shapes;
 mod vacuum_verdicts;

@@ -19,6 +19,7 @@ mod scene;
 mod words;
 mod worked_by;
 
+mod accent_too_pale;
 mod air_above_limit;
 mod background_hides_leak;
 mod brazed_without_purge;
@@ -92,6 +93,7 @@ use crate::text::Diagnostic;
 
 /// Every caution, by name.
 pub static ALL: &[&Caution] = &[
+    &accent_too_pale::CAUTION,
     &air_above_limit::CAUTION,
     &background_hides_leak::CAUTION,
     &brazed_without_purge::CAUTION,

@@ -2,6 +2,7 @@
 
 use crate::notes::table_reader::{FileReader, TableReader, Whole};
 use crate::quantity::{LeakRate, Mass, Measured};
+use crate::text::{Accent, Diagnostic};
 use crate::vocabulary::book_file::PRIVATE;
 use crate::vocabulary::book_file::{
     CylinderHappening, GasOrigin, Paper, contractor, cylinder, cylinder_event, defaults,
@@ -111,7 +112,9 @@ impl ContractorNote {
         let certificate = reader.get(input, &keys::CERTIFICATE);
         let logo = reader.get(input, &keys::LOGO);
         let templates = reader.get(input, &keys::TEMPLATES);
-        let accent = reader.get(input, &keys::ACCENT);
+        let accent = reader
+            .get(input, &keys::ACCENT)
+            .filter(|noted| is_colour(noted, input));
         let paper = reader.get(input, &keys::PAPER);
         reader.get(input, &PRIVATE);
         let whole = reader.finish(input);
@@ -128,6 +131,24 @@ impl ContractorNote {
             paper,
         }
     }
+}
+
+/// Whether an accent is a colour; tells it if not.
+fn is_colour(accent: &Noted<String>, input: &mut FileReader<'_, '_>) -> bool {
+    if Accent::read(&accent.value).is_some() {
+        return true;
+    }
+    input.diagnostics.push(
+        Diagnostic::error(
+            "colour-unreadable",
+            accent.span,
+            format!("`{}` is not a colour as it is written here", accent.value),
+        )
+        .here("six hexadecimal digits after a #")
+        .why("the report takes its headings' colour from it")
+        .patch("for instance", accent.span, "\"#2f5d62\""),
+    );
+    false
 }
 
 /// What holds for every site.

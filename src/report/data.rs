@@ -295,6 +295,8 @@ pub struct NextDate {
     pub what: String,
     /// "by 18 July 2026".
     pub by: String,
+    /// Whether the day had passed at this visit.
+    pub overdue: bool,
     /// "not before 19 June, 16:10".
     pub not_before: Option<String>,
     /// The rule or the advice it comes from.
@@ -782,6 +784,8 @@ pub struct WorkingEntry {
     pub number: String,
     /// Id, by which entries and inputs refer to it, and by which `explain` finds it.
     pub id: String,
+    /// What it belongs to, for the heading of its group: "Pressure test p1".
+    pub group: String,
     /// "Loss rate of circuit a, annualizing".
     pub title: String,
     /// Name of the method.

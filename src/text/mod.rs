@@ -1,5 +1,6 @@
 //! Ground floor: source files, places in them, and what is said about those places. Knows no trade.
 
+mod accent;
 mod diagnostic;
 mod message;
 mod nearest;
@@ -9,6 +10,7 @@ mod render;
 mod sentence;
 mod source;
 
+pub use accent::{Accent, LEAST_CONTRAST};
 pub use diagnostic::{Cure, Diagnostic, Diagnostics, Label, Severity};
 pub use message::{Message, Text};
 pub use nearest::{nearest, or_list, quoted_or};

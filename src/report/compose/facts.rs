@@ -2,8 +2,9 @@
 
 use crate::notes::Proof;
 use crate::quantity::Flavour;
+use crate::report::compose::legal::next_dates;
 use crate::report::compose::scene::Scene;
-use crate::report::data::Fact;
+use crate::report::data::{Fact, NextDate};
 use crate::report::printed;
 use crate::vocabulary::Word;
 use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
@@ -16,16 +17,32 @@ pub fn facts(scene: &Scene<'_>) -> Vec<Fact> {
     facts.extend(joint_fact(scene));
     facts.extend(test_fact(scene));
     facts.extend(refrigerant_fact(scene));
-    if let Some(next) = crate::report::compose::legal::next_dates(scene).first() {
-        facts.push(Fact {
-            label: "Next".to_owned(),
-            value: format!("{} {}", next.what, next.by),
-            qualifier: next.not_before.clone(),
-            working: None,
-        });
-    }
+    facts.extend(next_fact(scene));
     facts.truncate(4);
     facts
+}
+
+/// What is next; what is overdue is told as overdue, with what comes after it.
+fn next_fact(scene: &Scene<'_>) -> Option<Fact> {
+    let dates = next_dates(scene);
+    let overdue = dates.iter().find(|date| date.overdue);
+    let ahead = dates.iter().find(|date| !date.overdue);
+    let told = |date: &NextDate| format!("{} {}", date.what, date.by);
+    match (overdue, ahead) {
+        (Some(late), _) => Some(Fact {
+            label: "Overdue".to_owned(),
+            value: told(late),
+            qualifier: ahead.map(|next| format!("Next: {}", told(next))),
+            working: None,
+        }),
+        (None, Some(next)) => Some(Fact {
+            label: "Next".to_owned(),
+            value: told(next),
+            qualifier: next.not_before.clone(),
+            working: None,
+        }),
+        (None, None) => None,
+    }
 }
 
 fn joint_fact(scene: &Scene<'_>) -> Option<Fact> {

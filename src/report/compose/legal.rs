@@ -121,13 +121,23 @@ fn next_date(scene: &Scene<'_>, duty: &Obligation) -> NextDate {
     } else {
         ""
     };
+    let what = if scene.system.several_circuits() {
+        format!(
+            "{} ({})",
+            duty.what,
+            scene.system.circuit_name(duty.circuit)
+        )
+    } else {
+        duty.what.clone()
+    };
     NextDate {
-        what: duty.what.clone(),
+        what,
         by: match (duty.duty, overdue) {
             (Duty::Repair, _) if duty.by == duty.from.day => format!("open since {by}"),
             (_, true) => format!("was due by {by}"),
             (_, false) => format!("by {by}"),
         },
+        overdue,
         not_before: duty.not_before_words.clone(),
         because: Some(format!("{}, {}{in_part}", duty.rules.title, duty.source)),
     }

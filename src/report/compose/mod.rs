@@ -29,7 +29,7 @@ pub use workings::formulas;
 use crate::report::data::{
     Contractor, Document, DocumentDate, Footer, PageWords, Paper, ReportData, Signature,
 };
-use crate::text::{Diagnostic, Message};
+use crate::text::{Accent, Diagnostic, Message};
 use crate::vocabulary::book_file;
 
 /// A photograph of the report: path from the root of the book, and its longest side in pixels.
@@ -112,7 +112,8 @@ fn document(scene: &Scene<'_>, draft: bool) -> Document {
         },
         accent: contractor
             .and_then(|c| c.accent.as_ref())
-            .map(|accent| accent.value.clone()),
+            .and_then(|accent| Accent::read(&accent.value))
+            .map(|accent| accent.readable().print()),
         draft,
         date: DocumentDate {
             year: last.year(),

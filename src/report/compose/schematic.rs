@@ -22,6 +22,8 @@ const DEPTH: f64 = 34.0;
 /// A mark, and the room it takes beside another.
 const MARK_WIDTH: f64 = 11.0;
 const MARK_HEIGHT: f64 = 6.4;
+/// A name of two lines.
+const NAME_HEIGHT: f64 = 8.0;
 /// More evaporators than these are not drawn.
 const MOST_ROWS: usize = 4;
 
@@ -307,9 +309,21 @@ impl Drawing {
         });
     }
 
+    /// Where the drawing begins: the upper edge of the highest mark, name or symbol.
+    fn top(&self) -> f64 {
+        let vessels = self.vessels.iter().map(|vessel| match vessel.beside {
+            Side::Above => vessel.y - 5.4 - NAME_HEIGHT,
+            Side::Below | Side::Right => vessel.y - 5.4,
+        });
+        let marks = self.marks.iter().map(|mark| mark.y - MARK_HEIGHT / 2.0);
+        vessels.chain(marks).fold(f64::INFINITY, f64::min)
+    }
+
     /// As a part of the report, in fractions of its width and height.
     fn scaled(mut self, height: f64, alt: String, caption: String) -> Schematic {
-        let scale = |[x, y]: [f64; 2]| [x / WIDTH, y / height];
+        let top = self.top().min(height);
+        let height = height - top;
+        let scale = |[x, y]: [f64; 2]| [x / WIDTH, (y - top) / height];
         for vessel in &mut self.vessels {
             [vessel.x, vessel.y] = scale([vessel.x, vessel.y]);
         }

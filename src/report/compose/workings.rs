@@ -2,6 +2,7 @@
 
 use crate::report::compose::scene::Scene;
 use crate::report::data::{WorkingEntry, WorkingInput};
+use crate::text::{Message, Text};
 use crate::working::{METHODS, Origin, Value};
 
 /// All workings, numbered in the order of the figures.
@@ -15,6 +16,7 @@ pub fn workings(scene: &Scene<'_>) -> Vec<WorkingEntry> {
         .map(|(index, figure)| WorkingEntry {
             number: format!("W{}", index + 1),
             id: figure.id.clone(),
+            group: group(scene, &figure.id),
             title: words.text(&figure.title),
             method: words.phrase(figure.method.name),
             formula: Some(figure.method.id.to_owned()),
@@ -50,6 +52,22 @@ pub fn workings(scene: &Scene<'_>) -> Vec<WorkingEntry> {
             notes: figure.notes.iter().map(|note| words.text(note)).collect(),
         })
         .collect()
+}
+
+/// What a figure belongs to, by the first parts of its id.
+fn group(scene: &Scene<'_>, id: &str) -> String {
+    let mut parts = id.split('/');
+    let (kind, name) = (parts.next().unwrap_or(""), parts.next().unwrap_or(""));
+    let named = |id| scene.say(&Message::of(id).with("id", Text::Written(name.to_owned())));
+    match kind {
+        "circuit" if scene.system.several_circuits() => named("workings-of-circuit"),
+        "circuit" => scene.word("workings-of-account"),
+        "pressure-test" => named("workings-of-pressure-test"),
+        "vacuum-test" => named("workings-of-vacuum-test"),
+        "operating" => scene.word("workings-of-readings"),
+        "room" => scene.word("workings-of-room"),
+        _ => String::new(),
+    }
 }
 
 /// The formulas as a source file for the typesetter, from the static methods only.
