@@ -129,7 +129,7 @@ fn next_date(scene: &Scene<'_>, duty: &Obligation) -> NextDate {
             (_, false) => format!("by {by}"),
         },
         not_before: duty.not_before_words.clone(),
-        because: Some(format!("{}, {}{in_part}", duty.rules.title, duty.source)),
+        because: Some(duty.because() + in_part),
     }
 }
 
@@ -139,5 +139,9 @@ fn searched_in_part(scene: &Scene<'_>, duty: &Obligation) -> bool {
         .iter()
         .filter(|visit| visit.last_day() > duty.from.day)
         .flat_map(|visit| &visit.searches)
-        .any(|search| search.circuit.is_none_or(|circuit| circuit == duty.circuit))
+        .any(|search| {
+            search
+                .circuit
+                .is_none_or(|c| duty.circuit.is_none_or(|circuit| c == circuit))
+        })
 }
