@@ -92,6 +92,15 @@ fn duties(scene: &Scene<'_>, rules: &'static RuleSet, circuit: usize, covered: b
             " A leakage detection system is mandatory; none is noted."
         };
     }
+    let category = scene.system.note.as_ref().and_then(|note| note.category);
+    if let Some(law) = rules.automatic_detection
+        && law.asks(category.map(|category| category.value), size)
+    {
+        text += &format!(
+            " An automatic leak detection system is asked for if it was put into service in 2017 or later: {}, verify.",
+            law.source
+        );
+    }
     text += &format!(
         " Records are kept {} years ({}).",
         rules.records.value, rules.records.source

@@ -67,5 +67,11 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
         Field(Subject::InspectionCertified, "82.157(l)(3)"),
         Field(Subject::CheckResult, "82.157(l)(3)"),
         Field(Subject::RepairResult, "82.157(l)(5)"),
+        Field(Subject::DetectionCheck, "82.157(l)(4)"),
+        Field(Subject::Plan, "82.157(l)(6)"),
+        Field(Subject::Mothballed, "82.157(l)(8)"),
+        Field(Subject::Purged, "82.157(l)(9)"),
+        Field(Subject::Seasonal, "82.157(l)(10)"),
+        Field(Subject::ChronicReport, "82.157(l)(11)"),
     ],
 };

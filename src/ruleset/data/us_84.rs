@@ -80,5 +80,11 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
         Field(Subject::InspectionCertified, "84.106(l)(5)"),
         Field(Subject::CheckResult, "84.106(l)(5)"),
         Field(Subject::RepairResult, "84.106(l)(7)"),
+        Field(Subject::DetectionCheck, "84.106(l)(6)"),
+        Field(Subject::Plan, "84.106(l)"),
+        Field(Subject::Mothballed, "84.106(l)"),
+        Field(Subject::Purged, "84.106(l)"),
+        Field(Subject::Seasonal, "84.106(l)"),
+        Field(Subject::ChronicReport, "84.106(l)"),
     ],
 };
