@@ -242,7 +242,7 @@ impl Word for DueWord {
         (
             "return visit",
             DueWord::ReturnVisit,
-            "anything else; say what in `note`",
+            "anything else, until the next visit; say what in `note`",
         ),
     ];
 }

@@ -39,7 +39,7 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
             value: 30,
             source: "82.157(h)",
         },
-        plan_done: "82.157(h)",
+        plan_done: "82.157(h), (i): 18 months if the replacement uses an exempt substitute",
         plan_months_from_due: Some(13),
         audit: "82.157(g)(4)",
         chronic: Cited {
