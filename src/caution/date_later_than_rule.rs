@@ -1,7 +1,7 @@
 //! A date set by hand that is later than the rule in force allows.
 
 use crate::caution::{Caution, Edit, Scene};
-use crate::ruleset::obligations;
+use crate::ruleset::{Duty, obligations};
 use crate::text::Diagnostic;
 
 const SITE: Edit = Edit {
@@ -40,12 +40,8 @@ pub(super) static CAUTION: Caution = Caution {
 };
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
-    if !scene
-        .visit
-        .note
-        .as_ref()
-        .is_some_and(|note| !note.due.is_empty())
-    {
+    let note = scene.visit.note.as_ref();
+    if note.is_none_or(|note| note.due.is_empty()) {
         return;
     }
     let day = scene.visit.last_day();
@@ -61,19 +57,23 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         }
         told.push(typed.by.span);
-        found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                typed.by.span,
-                format!("{} is later than the rule allows", typed.by.value),
-            )
-            .here(format!("{}: by {allowed}", duty.what))
-            .also(
-                duty.from.span,
-                format!("counted from here: {}", duty.from.what),
-            )
-            .why(format!("{}, {}", rules.title, duty.source))
-            .cure(format!("agree on a day up to {allowed}")),
-        );
+        let mut diagnostic = Diagnostic::caution(
+            CAUTION.name,
+            typed.by.span,
+            format!("{} is later than the rule allows", typed.by.value),
+        )
+        .here(format!("{}: by {allowed}", duty.what))
+        .also(
+            duty.from.span,
+            format!("counted from here: {}", duty.from.what),
+        )
+        .why(format!("{}, {}", rules.title, duty.source))
+        .cure(format!("agree on a day up to {allowed}"));
+        if let Some(law) = rules.exceedance.filter(|_| duty.duty == Duty::Repair) {
+            diagnostic = diagnostic
+                .cure("if more time was asked for, write `extension` and `extension-asked-for`")
+                .cure(law.extensions);
+        }
+        found.push(diagnostic);
     }
 }

@@ -53,6 +53,8 @@ pub enum Subject {
     Cause,
     /// Plan to retrofit or retire.
     Plan,
+    /// Request for an extension.
+    Extension,
     /// Day on which a plant was mothballed.
     Mothballed,
     /// Quantity purged, and how much of it was destroyed.
@@ -96,6 +98,7 @@ impl Subject {
             Subject::RepairResult => "test of the repair and its result",
             Subject::Cause => "cause of the leak",
             Subject::Plan => "plan to retrofit or retire",
+            Subject::Extension => "request for an extension",
             Subject::Mothballed => "day of mothballing",
             Subject::Purged => "quantity purged, and share destroyed",
             Subject::Seasonal => "quantity moved for the season",
@@ -164,6 +167,7 @@ impl Subject {
                 F::System,
                 "[[plan]] with made, kind and complete-by".to_owned(),
             ),
+            Subject::Extension => entry(F::Visit, visit_file::due::ASKED.entry()),
             Subject::Mothballed => entry(F::System, system_file::in_force::FROM.entry()),
             Subject::Purged => entry(
                 F::Refrigerant,

@@ -12,7 +12,7 @@ use crate::text::{Noted, Span};
 use crate::vocabulary::book_file::GasOrigin;
 use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
 use crate::vocabulary::system_file::Status;
-use crate::vocabulary::visit_file::Purpose;
+use crate::vocabulary::visit_file::{Extension, Purpose};
 use crate::vocabulary::{FileKind, Word, book_file};
 use crate::working::account::account;
 use crate::working::outcome::is_leak;
@@ -248,6 +248,7 @@ impl Walk<'_, '_> {
             match subject {
                 Subject::Person | Subject::PersonCertificate => self.people(key, number, visit),
                 Subject::Parts => self.parts(key, number, visit),
+                Subject::Extension => self.extensions(key, number, visit),
                 Subject::CheckResult | Subject::InspectionCertified => {
                     self.check(key, number, visit, &circuits);
                 }
@@ -299,6 +300,17 @@ impl Walk<'_, '_> {
                 _ => here(person.and_then(|p| p.certificate.as_ref())),
             };
             self.push(key, (Some(number), None), id.to_string(), present);
+        }
+    }
+
+    /// Asked for where more time is claimed; what follows from a process shutdown needs no request.
+    fn extensions(&mut self, key: (Subject, &'static str), number: usize, visit: &Visit) {
+        let claims = visit.note.iter().flat_map(|note| &note.due);
+        for (due, extension) in claims.filter_map(|due| Some((due, due.extension?))) {
+            if extension.value != Extension::Shutdown {
+                let about = extension.value.word().to_owned();
+                self.push(key, (Some(number), None), about, here(due.asked.as_ref()));
+            }
         }
     }
 

@@ -69,6 +69,7 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
         Field(Subject::RepairResult, "82.157(l)(5)"),
         Field(Subject::DetectionCheck, "82.157(l)(4)"),
         Field(Subject::Plan, "82.157(l)(6)"),
+        Field(Subject::Extension, "82.157(l)(7)"),
         Field(Subject::Mothballed, "82.157(l)(8)"),
         Field(Subject::Purged, "82.157(l)(9)"),
         Field(Subject::Seasonal, "82.157(l)(10)"),

@@ -82,6 +82,7 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
         Field(Subject::RepairResult, "84.106(l)(7)"),
         Field(Subject::DetectionCheck, "84.106(l)(6)"),
         Field(Subject::Plan, "84.106(l)"),
+        Field(Subject::Extension, "84.106(l)"),
         Field(Subject::Mothballed, "84.106(l)"),
         Field(Subject::Purged, "84.106(l)"),
         Field(Subject::Seasonal, "84.106(l)"),
