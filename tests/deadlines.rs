@@ -65,6 +65,14 @@ impl Small {
         self
     }
 
+    /// More lines of a visit, such as a date set by hand.
+    fn add(&self, day: &str, more: &str) -> &Self {
+        let path = self.folder.path().join(format!("s/u/{day}/visit.toml"));
+        let old = fs::read_to_string(&path).unwrap();
+        fs::write(path, format!("{old}\n{more}\n")).unwrap();
+        self
+    }
+
     fn search(&self, day: &str, all: bool) -> &Self {
         self.write(
             &format!("s/u/{day}/readings.toml"),
@@ -342,4 +350,169 @@ fn clocks_stand_still_while_a_plant_is_mothballed() {
     book.leak("2026-03-15", "- state: open\n");
     assert!(!book.due("2026-03-31", "400 days").is_empty());
     assert!(book.due("2026-04-02", "400 days").is_empty());
+}
+
+/// Over the trigger on 15 March 2026, with a date set by hand that day, or none.
+fn over(category: &str, set: &str) -> Small {
+    let book = Small::new("us-40-cfr-82-f", &system(category, "R-22", "120 lb", ""));
+    for (day, mass) in [("2025-09-16", "1 lb"), ("2026-03-15", "20 lb")] {
+        book.visit(day, "emergency call").charge(day, "R-22", mass);
+    }
+    book.add("2026-03-15", set);
+    book
+}
+
+#[test]
+fn parts_that_are_late_give_180_or_270_days_if_asked_for_in_time() {
+    // 82.157(f): asked for within the 30 (120) days, counted from the addition of 15 March 2026.
+    let parts = |by: &str, asked: &str| {
+        let asked = match asked {
+            "" => String::new(),
+            day => format!("extension-asked-for = {day}\n"),
+        };
+        format!(
+            "[[due]]\nwhat = \"repair\"\nby = {by}\nextension = \"parts not delivered\"\n{asked}"
+        )
+    };
+    let commercial = "commercial refrigeration";
+    let industrial = "industrial process refrigeration";
+    let table = [
+        (commercial, "2026-08-01", "2026-04-14", "2026-08-01"),
+        (commercial, "2026-10-01", "2026-04-14", "2026-09-11"),
+        (commercial, "2026-08-01", "2026-04-15", "2026-04-14"),
+        (commercial, "2026-08-01", "", "2026-04-14"),
+        (industrial, "2026-12-31", "2026-07-13", "2026-12-10"),
+        (industrial, "2026-12-31", "2026-07-14", "2026-04-14"),
+    ];
+    for (category, by, asked, stands) in table {
+        let book = over(category, &parts(by, asked));
+        let items = book.due("2026-03-16", "300 days");
+        assert_eq!(
+            dates(&items, "Repair the leaks"),
+            [stands],
+            "{category}, {by}, asked for on {asked}"
+        );
+    }
+    // 82.157(d): 120 days only with a shutdown of an industrial process.
+    let shutdown =
+        "[[due]]\nwhat = \"repair\"\nby = 2026-07-13\nextension = \"industrial process shutdown\"";
+    for (category, stands) in [(industrial, "2026-07-13"), (commercial, "2026-04-14")] {
+        let items = over(category, shutdown).due("2026-03-16", "300 days");
+        assert_eq!(dates(&items, "Repair the leaks"), [stands], "{category}");
+    }
+}
+
+#[test]
+fn a_date_set_by_hand_leads_only_where_it_is_the_earlier_one() {
+    for (by, stands) in [("2026-03-20", "2026-03-20"), ("2026-06-01", "2026-04-14")] {
+        let set = format!("[[due]]\nwhat = \"repair\"\nby = {by}");
+        let items = over("commercial refrigeration", &set).due("2026-03-16", "300 days");
+        assert_eq!(dates(&items, "Repair the leaks"), [stands]);
+    }
+    // Where no rule asks, it stands alone until it is done: 1 kg of R-134a is 1.43 t.
+    let book = Small::new("eu-2024-573", &system("other", "R-134a", "1 kg", ""));
+    book.visit("2026-03-15", "service");
+    book.add(
+        "2026-03-15",
+        "[[due]]\nwhat = \"leak check\"\nby = 2026-09-01",
+    );
+    let checks = |on: &str| dates(&book.due(on, "300 days"), "Leak check");
+    assert_eq!(checks("2026-03-16"), ["2026-09-01"]);
+    book.visit("2026-08-20", "periodic leak check")
+        .search("2026-08-20", true);
+    assert_eq!(checks("2026-08-19"), ["2026-09-01"]);
+    assert!(checks("2026-08-21").is_empty());
+}
+
+#[test]
+fn a_plan_to_retire_has_a_year_and_by_part_82_thirteen_months_from_its_day() {
+    // Over on 15 March 2026 and not repaired: the plan is due by 14 May. Made on 20 August; 82.157(h):
+    // a year is 20 August 2027, thirteen months from the day it was due 14 June 2027.
+    let plan = |more: &str| {
+        format!("[[plan]]\nmade = 2026-08-20\nkind = \"retire\"\ncomplete-by = 2027-12-31\n{more}")
+    };
+    let table = [
+        ("us-40-cfr-82-f", "R-22", "2027-06-14"),
+        ("us-40-cfr-84-c", "R-404A", "2027-08-20"),
+    ];
+    for (rules, gas, by) in table {
+        let due = |more: &str, on: &str| {
+            let text = system("commercial refrigeration", gas, "120 lb", &plan(more));
+            let book = Small::new(rules, &text);
+            for (day, mass) in [("2026-01-16", "1 lb"), ("2026-03-15", "30 lb")] {
+                book.visit(day, "emergency call").charge(day, gas, mass);
+            }
+            book.due(on, "900 days")
+        };
+        let before = due("", "2026-08-19");
+        assert_eq!(dates(&before, "Plan to retrofit"), ["2026-05-14"]);
+        assert_eq!(dates(&before, "Repair the leaks"), ["2026-04-14"]);
+        let after = due("", "2026-08-21");
+        assert_eq!(dates(&after, "Retire the system"), [by], "{rules}");
+        assert!(dates(&after, "Plan").is_empty() && dates(&after, "Repair").is_empty());
+        let done = due("completed = 2027-03-01", "2027-03-02");
+        assert!(dates(&done, "Retire").is_empty());
+    }
+}
+
+#[test]
+fn a_plan_to_retrofit_is_done_when_another_refrigerant_is_in_force() {
+    let more = "[[in-force]]\nfrom = 2027-02-01\nrefrigerant = \"R-438A\"\nfull-charge = \"110 lb\"\n[[plan]]\nmade = 2026-08-20\nkind = \"retrofit\"\ncomplete-by = 2027-06-30\n";
+    let text = system("other", "R-22", "120 lb", "") + more;
+    let book = Small::new("us-40-cfr-82-f", &text);
+    book.visit("2026-01-16", "service");
+    let due = |on: &str| dates(&book.due(on, "900 days"), "Retrofit the system");
+    assert_eq!(due("2027-01-31"), ["2027-06-30"]);
+    assert!(due("2027-02-01").is_empty());
+}
+
+#[test]
+fn automatic_leak_detection_is_for_large_refrigeration_put_in_since_2017() {
+    // 84.108: 1,500 lb seen second-hand; 30 days, 1 January 2017 and 2027 from memory.
+    let commercial = "commercial refrigeration";
+    let table = [
+        (commercial, "1500 lb", "2018-05-01", vec!["2027-01-01"]),
+        (commercial, "1500 lb", "2017-01-01", vec!["2027-01-01"]),
+        (commercial, "1500 lb", "2026-02-01", vec!["2026-03-03"]),
+        (commercial, "1500 lb", "2016-12-31", vec![]),
+        (commercial, "1499.9 lb", "2018-05-01", vec![]),
+        ("comfort cooling", "1500 lb", "2018-05-01", vec![]),
+    ];
+    for (category, full, installed, by) in table {
+        let more = format!("installed = {installed}");
+        let text = system(category, "R-404A", full, &more);
+        let book = Small::new("us-40-cfr-84-c", &text);
+        book.visit("2026-03-15", "service");
+        let items = book.due("2026-03-16", "400 days");
+        assert_eq!(dates(&items, "Fit an automatic"), by, "{full} {installed}");
+    }
+}
+
+#[test]
+fn an_automatic_system_that_is_audited_stands_in_place_of_inspections() {
+    // 82.157(g)(4): audited and calibrated every year.
+    let more = "leak-detection-system = true\nleak-detection-checked = [2026-02-10]";
+    let text = system("commercial refrigeration", "R-22", "500 lb", more);
+    let book = Small::new("us-40-cfr-82-f", &text);
+    for (day, mass) in [("2025-09-16", "1 lb"), ("2026-03-15", "100 lb")] {
+        book.visit(day, "service").charge(day, "R-22", mass);
+    }
+    let items = book.due("2026-03-16", "365 days");
+    assert!(dates(&items, "Leak inspection").is_empty());
+    assert_eq!(dates(&items, "Audit and calibrate"), ["2027-02-10"]);
+}
+
+#[test]
+fn part_84_asks_nothing_of_an_addition_before_2026() {
+    // 84.106(a)(4): from 1 January 2026.
+    for (day, asked) in [("2025-12-31", false), ("2026-01-01", true)] {
+        let text = system("comfort cooling", "R-410A", "40 lb", "");
+        let book = Small::new("us-40-cfr-84-c", &text);
+        book.visit("2025-10-01", "service")
+            .charge("2025-10-01", "R-410A", "1 lb");
+        book.visit(day, "service").charge(day, "R-410A", "6 lb");
+        let items = book.due("2026-01-05", "60 days");
+        let repair = dates(&items, "Repair the leaks");
+        assert_eq!(!repair.is_empty(), asked, "{day}: {items:?}");
+    }
 }

@@ -465,6 +465,25 @@ fn a_home_is_left_out_of_part_84_only_for_air_conditioning_and_heat_pumps() {
     let us84 = |plant| covered(RuleSetWord::Us84, "R-410A", "15 lb", plant);
     assert!(!us84(home(Category::ComfortCooling)) && !us84(home(Category::HeatPump)));
     assert!(us84(home(Category::CommercialRefrigeration)));
+    // The light commercial share of the same subsector, where the notes say that it is.
+    let shop = |category, light_commercial| Plant {
+        light_commercial,
+        category: Some(category),
+        ..Plant::default()
+    };
+    assert!(!us84(shop(Category::ComfortCooling, Some(true))));
+    assert!(us84(shop(Category::ComfortCooling, Some(false))));
+    assert!(us84(shop(Category::CommercialRefrigeration, Some(true))));
+    // Not said: covered, and the reason says what is not known.
+    let rules = RuleSet::of(RuleSetWord::Us84).unwrap();
+    let full: Measured<Mass> = parse("15 lb").unwrap();
+    let why = |light_commercial| {
+        let plant = shop(Category::ComfortCooling, light_commercial);
+        coverage(rules, find("R-410A").unwrap(), full.value.si(), plant).why
+    };
+    assert!(us84(shop(Category::ComfortCooling, None)));
+    assert!(why(None).contains("the notes do not say whether this is"));
+    assert!(!why(Some(false)).contains("the notes do not say"));
 }
 
 #[test]

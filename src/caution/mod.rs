@@ -31,6 +31,7 @@ mod charged_without_evacuation;
 mod cylinder_above_its_most;
 mod cylinder_does_not_add_up;
 mod cylinder_past_retest;
+mod date_later_than_rule;
 mod detector_not_proved;
 mod detector_not_rated_for_class;
 mod drier_not_replaced;
@@ -105,6 +106,7 @@ pub static ALL: &[&Caution] = &[
     &cylinder_above_its_most::CAUTION,
     &cylinder_does_not_add_up::CAUTION,
     &cylinder_past_retest::CAUTION,
+    &date_later_than_rule::CAUTION,
     &detector_not_proved::CAUTION,
     &detector_not_rated_for_class::CAUTION,
     &drier_not_replaced::CAUTION,

@@ -258,7 +258,8 @@ enum Command {
     /// Lists what has to be on record by the rules in force, and what is missing
     ///
     /// For each system and rule: every field with the file and line that hold it, or the file and the
-    /// line to write. With --format csv a table for an inspector. Visits after the day are left out.
+    /// line to write. With --format csv a table for an inspector, one row for each field, to be filtered
+    /// by rule, field, day or what is missing. Visits after the day are left out.
     /// Examples: rimebook records brackwater/flake-ice-1; rimebook records --format csv --into
     /// records.csv. Exit code 3: something is missing.
     Records {

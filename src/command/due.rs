@@ -191,8 +191,8 @@ fn counted(event: &Event, sources: &Sources) -> String {
 
 fn item(duty: &Obligation, system: &System, sources: &Sources) -> Item {
     let mut place = system.path.clone();
-    if system.several_circuits() {
-        place += &format!(", {}", system.circuit_name(duty.circuit));
+    if let Some(circuit) = duty.circuit.filter(|_| system.several_circuits()) {
+        place += &format!(", {}", system.circuit_name(circuit));
     }
     if let Some(point) = &duty.point {
         place += &format!(", {point}");
@@ -213,7 +213,7 @@ fn item(duty: &Obligation, system: &System, sources: &Sources) -> Item {
         place,
         by: duty.by,
         not_before,
-        because: format!("{}, {}", duty.rules.title, duty.source),
+        because: duty.because(),
         from: counted(&duty.from, sources),
         from_day: duty.from.day,
         note: duty.note.clone(),

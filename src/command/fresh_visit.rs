@@ -210,7 +210,7 @@ impl FreshVisit<'_> {
             .collect();
         let words: Vec<&str> = Purpose::WORDS.iter().map(|(word, _, _)| *word).collect();
         format!(
-            "{}{due}purpose = \"{}\"   # {}\nattendance = [\n  # {{ by = \"{by}\", from = {day}T08:00, to = {day}T17:00 }},\n]\n# complaint = \"…\"\n# ambient = \"17 °C\"\n# barometer = \"1013 mbar a\"\n# left = \"running\"\n# back-in-normal-operation = {day}T16:00\n# outcome = \"…\"\n\n# [[safety-check]]\n# at = {day}T08:05\n# air = \"0 ppm\"\n# ventilated = true\n\n# [[work]]\n# part = \"…\"\n# work = \"…\"\n\n# [[advice]]\n# what = \"…\"\n# to = \"…\"\n# answer = \"…\"\n",
+            "{}{due}purpose = \"{}\"   # {}\nattendance = [\n  # {{ by = \"{by}\", from = {day}T08:00, to = {day}T17:00 }},\n]\n# complaint = \"…\"\n# ambient = \"17 °C\"\n# barometer = \"1013 mbar a\"\n# left = \"running\"\n# back-in-normal-operation = {day}T16:00\n# outcome = \"…\"\n\n# [[safety-check]]\n# at = {day}T08:05\n# air = \"0 ppm\"\n# ventilated = true\n\n# [[work]]\n# part = \"…\"\n# work = \"…\"\n\n# [[advice]]\n# what = \"…\"\n# to = \"…\"\n# answer = \"…\"\n\n# [[due]]\n# what = \"leak check\"\n# by = {day}\n",
             self.head("Who, when and why."),
             self.purpose.word(),
             words.join(" | "),

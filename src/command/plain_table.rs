@@ -1,4 +1,6 @@
-//! A table for a terminal: columns as wide as they need, numbers to the right.
+//! A table for a terminal, columns as wide as they need, numbers to the right; and for a spreadsheet.
+
+use std::borrow::Cow;
 
 /// A table with its head; a heading that begins with `|` marks a column of numbers.
 pub fn plain_table(heads: &[String], rows: &[Vec<String>]) -> String {
@@ -31,13 +33,27 @@ pub fn plain_table(heads: &[String], rows: &[Vec<String>]) -> String {
     out
 }
 
-/// A table as comma-separated values (RFC 4180), without the marks of number columns.
+/// A cell that no spreadsheet takes for a formula: an apostrophe before what begins like one, unless it
+/// is a number.
+fn guarded(cell: &str) -> Cow<'_, str> {
+    let formula = cell.starts_with(['=', '+', '-', '@', '\t', '\r', '\n']);
+    let number = cell.parse::<f64>().is_ok_and(f64::is_finite);
+    if formula && !number {
+        Cow::Owned(format!("'{cell}"))
+    } else {
+        Cow::Borrowed(cell)
+    }
+}
+
+/// A table as comma-separated values (RFC 4180), without the marks of number columns, and without
+/// anything that a spreadsheet would run.
 pub fn comma_table(heads: &[String], rows: &[Vec<String>]) -> Option<String> {
     let mut writer = csv::Writer::from_writer(Vec::new());
     let heads = heads.iter().map(|head| head.trim_start_matches('|'));
     writer.write_record(heads).ok()?;
     for row in rows {
-        writer.write_record(row).ok()?;
+        let cells = row.iter().map(|cell| guarded(cell).into_owned());
+        writer.write_record(cells).ok()?;
     }
     String::from_utf8(writer.into_inner().ok()?).ok()
 }
@@ -45,6 +61,27 @@ pub fn comma_table(heads: &[String], rows: &[Vec<String>]) -> Option<String> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn nothing_in_a_cell_is_a_formula_and_numbers_stay_numbers() {
+        for formula in [
+            "=1+1", "+1+1", "-1-1", "@SUM(A1)", "\t=1", "\r=1", "-inf", "+nan",
+        ] {
+            assert_eq!(guarded(formula), format!("'{formula}"));
+        }
+        for plain in [
+            "-1.20",
+            "+3",
+            "-1e-5",
+            "",
+            "a=b",
+            "0.5",
+            "− 3",
+            "2026-03-10",
+        ] {
+            assert_eq!(guarded(plain), plain);
+        }
+    }
 
     #[test]
     fn numbers_stand_to_the_right_and_commas_are_quoted() {

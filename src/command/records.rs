@@ -3,8 +3,10 @@
 use crate::command::console::{Console, Exit};
 use crate::command::due::{finish, systems_of, today};
 use crate::command::loaded::{Loaded, Target};
+use crate::command::plain_table::comma_table;
 use crate::job::{Site, System};
 use crate::ruleset::{Present, RecordRow, records as walk, stands_at};
+use jiff::ToSpan;
 use jiff::civil::Date;
 use serde_json::{Value, json};
 use std::path::Path;
@@ -188,38 +190,54 @@ pub fn json(records: &Records<'_>) -> String {
     format!("{value:#}\n")
 }
 
-/// A table for an inspector: one row for each field.
+/// A table for an inspector: one row for each field, so that a filter on rule, field, day or status
+/// answers a question; one row for each visit would put lists into its cells.
 pub fn csv(records: &Records<'_>) -> String {
-    let mut writer = csv::Writer::from_writer(Vec::new());
     let head = [
-        "site", "system", "rule", "citation", "visit", "circuit", "field", "about", "status",
-        "value", "place", "write",
-    ];
-    // A vector cannot fail to be written to.
-    let _ = writer.write_record(head);
+        "site",
+        "system",
+        "rule",
+        "citation",
+        "visit",
+        "date",
+        "kept until",
+        "circuit",
+        "field",
+        "about",
+        "status",
+        "value",
+        "place",
+        "write",
+    ]
+    .map(str::to_owned);
+    let mut table = Vec::new();
     for (site, system, rows) in &records.systems {
         for row in rows {
             let (value, place, write) = said(row, records.loaded);
             let status = if is_missing(row) { "missing" } else { "here" };
-            let _ = writer.write_record([
-                site.name(),
-                system.name(),
-                row.rules.title,
-                row.source,
-                &visit_of(row, system),
-                &circuit_of(row, system),
-                row.subject.title(),
-                &row.about,
-                status,
-                &value,
-                &place,
-                &write,
+            let day = row
+                .visit
+                .and_then(|number| system.visits.get(number))
+                .map(|visit| visit.name.date);
+            let kept = day.and_then(|day| day.checked_add(row.rules.records.value.years()).ok());
+            let dated = |day: Option<Date>| day.map_or_else(String::new, |day| day.to_string());
+            table.push(vec![
+                site.name().to_owned(),
+                system.name().to_owned(),
+                row.rules.title.to_owned(),
+                row.source.to_owned(),
+                visit_of(row, system),
+                dated(day),
+                dated(kept),
+                circuit_of(row, system),
+                row.subject.title().to_owned(),
+                row.about.clone(),
+                status.to_owned(),
+                value,
+                place,
+                write,
             ]);
         }
     }
-    writer
-        .into_inner()
-        .ok()
-        .and_then(|bytes| String::from_utf8(bytes).ok())
-        .unwrap_or_default()
+    comma_table(&head, &table).unwrap_or_default()
 }

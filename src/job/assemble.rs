@@ -1,7 +1,9 @@
 //! From notes to the validated book: sites, systems, circuits, registers.
 
 use crate::job::assemble_visit::VisitAssembler;
-use crate::job::book::{Atmosphere, Book, Circuit, Earlier, InForce, Site, System, refrigerant_of};
+use crate::job::book::{
+    Atmosphere, Book, Circuit, Earlier, InForce, Plan, Site, System, refrigerant_of,
+};
 use crate::job::moment;
 use crate::job::registry::Registry;
 use crate::notes::{BookNote, Notes, SiteNotes, SystemNote, SystemNotes};
@@ -185,6 +187,7 @@ impl SiteAssembler<'_> {
             points: Registry::new("point", home, sound),
             areas: Registry::new("area", home, sound),
             earlier: Vec::new(),
+            plans: Vec::new(),
             visits: Vec::new(),
             note: note.clone(),
         };
@@ -192,6 +195,7 @@ impl SiteAssembler<'_> {
             self.circuits(site, &mut system, note);
             self.register(&mut system, note);
             self.earlier(site, &mut system, note);
+            self.plans(&mut system, note);
         } else {
             system.circuits.push(unnamed_circuit(home));
         }
@@ -330,6 +334,45 @@ impl SiteAssembler<'_> {
             }
         }
         system.earlier.sort_by_key(|entry| entry.at.value);
+    }
+
+    fn plans(&mut self, system: &mut System, note: &SystemNote) {
+        for plan in &note.plan {
+            let circuit = circuit_of(
+                system,
+                plan.circuit.as_ref(),
+                plan.whole.span,
+                plan.whole.sound,
+                self.diagnostics,
+            );
+            let (Some(circuit), Some(made), Some(kind), Some(complete_by)) =
+                (circuit, plan.made, plan.kind, plan.complete_by)
+            else {
+                continue;
+            };
+            let ends = [Some(complete_by), plan.completed].into_iter().flatten();
+            for end in ends.filter(|end| end.value < made.value) {
+                self.diagnostics.push(
+                    Diagnostic::error(
+                        "plan-ends-before-it-is-made",
+                        end.span,
+                        format!("{} is before the plan was made", end.value),
+                    )
+                    .here("this day")
+                    .also(made.span, "the day it was made")
+                    .why("the year that a plan may take is counted from the day it was made")
+                    .cure("correct one of the two days"),
+                );
+            }
+            system.plans.push(Plan {
+                circuit,
+                kind: kind.value,
+                made,
+                complete_by,
+                completed: plan.completed,
+            });
+        }
+        system.plans.sort_by_key(|plan| plan.made.value);
     }
 
     /// Each circuit needs a refrigerant in force on the first day it was visited.

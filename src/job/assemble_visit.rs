@@ -7,7 +7,7 @@ use crate::job::book::{
 };
 use crate::job::moment::{self, Moment};
 use crate::job::test_names::TestNames;
-use crate::notes::{Folder, ReadingsNote, SearchNote, VisitNote, VisitNotes};
+use crate::notes::{DueNote, Folder, ReadingsNote, SearchNote, VisitNote, VisitNotes};
 use crate::text::{Diagnostic, Diagnostics, Noted, Sources, Span};
 use crate::vocabulary::{Identifier, LocalTime};
 use jiff::civil::Date;
@@ -122,7 +122,35 @@ impl VisitAssembler<'_> {
         for advice in &note.advice {
             self.moment(advice.at);
         }
+        for due in &note.due {
+            self.due(due, visit);
+        }
         visit.back = self.inside(note.back, visit);
+    }
+
+    /// A date set by hand: its names are known, and it does not lie before the visit that set it.
+    fn due(&mut self, due: &DueNote, visit: &Visit) {
+        if let Some(point) = &due.point {
+            self.point(point);
+        }
+        if let Some(circuit) = &due.circuit {
+            self.circuit(Some(circuit), due.whole.span, true);
+        }
+        if let Some(by) = due.by.filter(|by| by.value < visit.name.date) {
+            self.diagnostics.push(
+                Diagnostic::error(
+                    "due-before-the-visit",
+                    by.span,
+                    format!(
+                        "this was to be done by {}, before the visit that set the date",
+                        by.value
+                    ),
+                )
+                .here(format!("the visit was on {}", visit.name.date))
+                .why("a date in the past cannot be kept; often the year is that of the last notes")
+                .cure("correct the day"),
+            );
+        }
     }
 
     fn readings_file(&mut self, note: ReadingsNote, visit: &mut Visit, names: &mut TestNames) {

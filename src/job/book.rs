@@ -15,6 +15,7 @@ use crate::text::prose::Block;
 use crate::text::{FileId, Noted, Span, Text};
 use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
 use crate::vocabulary::site_file::Language;
+use crate::vocabulary::system_file::PlanKind;
 use crate::vocabulary::{Designation, Identifier};
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
@@ -102,6 +103,8 @@ pub struct System {
     pub areas: Registry<()>,
     /// History before this book, or by others, in order of time.
     pub earlier: Vec<Earlier>,
+    /// Plans to retrofit or retire, in order of time.
+    pub plans: Vec<Plan>,
     /// Visits, by day and number.
     pub visits: Vec<Visit>,
 }
@@ -141,6 +144,21 @@ pub struct Earlier {
     pub circuit: usize,
     /// As written.
     pub note: EarlierNote,
+}
+
+/// A plan to retrofit or retire.
+#[derive(Debug)]
+pub struct Plan {
+    /// Number of the circuit.
+    pub circuit: usize,
+    /// What it is for.
+    pub kind: PlanKind,
+    /// Day it was made.
+    pub made: Noted<Date>,
+    /// The last day for it, as the plan says.
+    pub complete_by: Noted<Date>,
+    /// Day it was done.
+    pub completed: Option<Noted<Date>>,
 }
 
 /// A visit.

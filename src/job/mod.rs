@@ -17,7 +17,7 @@ pub use assemble::assemble;
 pub use assemble_visit::covers;
 pub use book::{
     Atmosphere, Attendance, Book, Circuit, Earlier, Finding, InForce, MovedMass, Movement,
-    OperatingReading, Search, Site, System, Timed, Visit, matches_pattern, refrigerant_of,
+    OperatingReading, Plan, Search, Site, System, Timed, Visit, matches_pattern, refrigerant_of,
 };
 pub use moment::{Moment, day, minutes};
 pub use registry::Registry;

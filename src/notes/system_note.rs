@@ -4,7 +4,8 @@ use crate::notes::table_reader::{FileReader, TableReader, Whole};
 use crate::quantity::{Mass, Measured, Pressure, Volume};
 use crate::vocabulary::book_file::PRIVATE;
 use crate::vocabulary::system_file::{
-    Category, EarlierHappening, Status, area, circuit, earlier, in_force, point, section,
+    Category, EarlierHappening, PlanKind, Status, area, circuit, earlier, in_force, plan, point,
+    section,
 };
 use crate::vocabulary::{DateOrTime, Designation, Identifier, Noted, system_file};
 use jiff::civil::Date;
@@ -28,12 +29,16 @@ pub struct SystemNote {
     pub hermetic_label: Option<Noted<bool>>,
     /// In a residential building.
     pub residential: Option<Noted<bool>>,
+    /// Air conditioner or heat pump of the light commercial kind.
+    pub light_commercial: Option<Noted<bool>>,
     /// Has a fixed leakage detection system that alerts the operator.
     pub leak_detection_system: Option<Noted<bool>>,
     /// Days on which that system was checked.
     pub leak_detection_checked: Vec<Noted<Date>>,
     /// Days on which a chronic loss was reported.
     pub chronic_loss_reported: Vec<Noted<Date>>,
+    /// Plans to retrofit or retire.
+    pub plan: Vec<PlanNote>,
     /// Refrigerant and charge over time.
     pub in_force: Vec<InForceNote>,
     /// Circuits.
@@ -56,9 +61,15 @@ impl SystemNote {
         let serial = reader.get(input, &keys::SERIAL);
         let hermetic_label = reader.get(input, &keys::HERMETIC_LABEL);
         let residential = reader.get(input, &keys::RESIDENTIAL);
+        let light_commercial = reader.get(input, &keys::LIGHT_COMMERCIAL);
         let leak_detection_system = reader.get(input, &keys::LEAK_DETECTION_SYSTEM);
         let leak_detection_checked = reader.list(input, &keys::LEAK_DETECTION_CHECKED);
         let chronic_loss_reported = reader.list(input, &keys::CHRONIC_LOSS_REPORTED);
+        let plan = reader
+            .tables(input, &keys::PLAN, &plan::TABLE)
+            .into_iter()
+            .map(|reader| PlanNote::read(reader, input))
+            .collect();
         let in_force = reader
             .tables(input, &keys::IN_FORCE, &in_force::TABLE)
             .into_iter()
@@ -95,14 +106,58 @@ impl SystemNote {
             serial,
             hermetic_label,
             residential,
+            light_commercial,
             leak_detection_system,
             leak_detection_checked,
             chronic_loss_reported,
+            plan,
             in_force,
             circuit,
             area,
             point,
             earlier,
+        }
+    }
+}
+
+/// A plan to retrofit or retire.
+#[derive(Clone, Debug)]
+pub struct PlanNote {
+    /// Its place, and whether all of it could be read.
+    pub whole: Whole,
+    /// Day it was made.
+    pub made: Option<Noted<Date>>,
+    /// What it is for.
+    pub kind: Option<Noted<PlanKind>>,
+    /// The last day for it, as the plan says.
+    pub complete_by: Option<Noted<Date>>,
+    /// Day it was done.
+    pub completed: Option<Noted<Date>>,
+    /// Which circuit, if there are several.
+    pub circuit: Option<Noted<Identifier>>,
+    /// More about it.
+    pub note: Option<Noted<String>>,
+}
+
+impl PlanNote {
+    pub(super) fn read(mut reader: TableReader<'_>, input: &mut FileReader<'_, '_>) -> Self {
+        use system_file::plan as keys;
+        let made = reader.get(input, &keys::MADE);
+        let kind = reader.get(input, &keys::KIND);
+        let complete_by = reader.get(input, &keys::COMPLETE_BY);
+        let completed = reader.get(input, &keys::COMPLETED);
+        let circuit = reader.get(input, &keys::CIRCUIT);
+        let note = reader.get(input, &keys::NOTE);
+        reader.get(input, &PRIVATE);
+        let whole = reader.finish(input);
+        Self {
+            whole,
+            made,
+            kind,
+            complete_by,
+            completed,
+            circuit,
+            note,
         }
     }
 }

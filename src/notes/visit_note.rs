@@ -4,9 +4,10 @@ use crate::notes::table_reader::{FileReader, TableReader, Whole};
 use crate::quantity::{AbsolutePressure, Concentration, Fraction, Measured, Temperature};
 use crate::vocabulary::book_file::PRIVATE;
 use crate::vocabulary::visit_file::{
-    LeftAs, OutcomeWord, Purpose, advice, attendance, safety_check, work,
+    DueWord, Extension, LeftAs, OutcomeWord, Purpose, advice, attendance, due, safety_check, work,
 };
 use crate::vocabulary::{Identifier, LocalTime, Noted, visit_file};
+use jiff::civil::Date;
 
 /// `visit.toml` as written.
 #[derive(Clone, Debug)]
@@ -35,6 +36,8 @@ pub struct VisitNote {
     pub work: Vec<WorkNote>,
     /// Advice.
     pub advice: Vec<AdviceNote>,
+    /// Dates set by hand.
+    pub due: Vec<DueNote>,
 }
 
 impl VisitNote {
@@ -67,6 +70,11 @@ impl VisitNote {
             .into_iter()
             .map(|reader| AdviceNote::read(reader, input))
             .collect();
+        let due = reader
+            .tables(input, &keys::DUE, &due::TABLE)
+            .into_iter()
+            .map(|reader| DueNote::read(reader, input))
+            .collect();
         reader.get(input, &PRIVATE);
         let whole = reader.finish(input);
         Self {
@@ -82,6 +90,7 @@ impl VisitNote {
             safety_check,
             work,
             advice,
+            due,
         }
     }
 }
@@ -233,6 +242,52 @@ impl AdviceNote {
             to,
             answer,
             at,
+        }
+    }
+}
+
+/// A date set by hand.
+#[derive(Clone, Debug)]
+pub struct DueNote {
+    /// Its place, and whether all of it could be read.
+    pub whole: Whole,
+    /// What has to be done.
+    pub what: Option<Noted<DueWord>>,
+    /// The last day for it.
+    pub by: Option<Noted<Date>>,
+    /// Which circuit, if it is for one of several.
+    pub circuit: Option<Noted<Identifier>>,
+    /// The registered point it concerns.
+    pub point: Option<Noted<Identifier>>,
+    /// Why a repair may take longer than the rule says.
+    pub extension: Option<Noted<Extension>>,
+    /// Day on which the operator asked the authority for the longer time.
+    pub asked: Option<Noted<Date>>,
+    /// More about it.
+    pub note: Option<Noted<String>>,
+}
+
+impl DueNote {
+    pub(super) fn read(mut reader: TableReader<'_>, input: &mut FileReader<'_, '_>) -> Self {
+        use visit_file::due as keys;
+        let what = reader.get(input, &keys::WHAT);
+        let by = reader.get(input, &keys::BY);
+        let circuit = reader.get(input, &keys::CIRCUIT);
+        let point = reader.get(input, &keys::POINT);
+        let extension = reader.get(input, &keys::EXTENSION);
+        let asked = reader.get(input, &keys::ASKED);
+        let note = reader.get(input, &keys::NOTE);
+        reader.get(input, &PRIVATE);
+        let whole = reader.finish(input);
+        Self {
+            whole,
+            what,
+            by,
+            circuit,
+            point,
+            extension,
+            asked,
+            note,
         }
     }
 }

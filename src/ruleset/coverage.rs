@@ -30,17 +30,24 @@ pub struct Plant {
     pub hermetic: bool,
     /// In a residential building.
     pub residential: bool,
+    /// Whether it is of the light commercial kind, if it is noted.
+    pub light_commercial: Option<bool>,
     /// Its category, if it is noted.
     pub category: Option<Category>,
 }
 
 impl Plant {
-    /// Air conditioning or a heat pump of a home, as far as the notes tell.
-    fn is_home_cooling(self) -> bool {
-        self.residential
-            && self.category.is_none_or(|category| {
-                matches!(category, Category::ComfortCooling | Category::HeatPump)
-            })
+    /// Air conditioning or a heat pump.
+    fn is_cooling(self) -> bool {
+        self.category.is_none_or(|category| {
+            matches!(category, Category::ComfortCooling | Category::HeatPump)
+        })
+    }
+
+    /// Air conditioning or a heat pump of the residential and light commercial kind, as far as the
+    /// notes tell.
+    fn is_small_cooling(self) -> bool {
+        (self.residential || self.light_commercial == Some(true)) && self.is_cooling()
     }
 }
 
@@ -87,14 +94,20 @@ pub fn coverage(
             let ozone_only =
                 refrigerant.ozone_class().is_some() && !refrigerant.contains_us_regulated();
             (
-                regulated && enough && !ozone_only && !plant.is_home_cooling(),
+                regulated && enough && !ozone_only && !plant.is_small_cooling(),
                 if ozone_only {
                     "only ozone-depleting substances in it (84.106(a))".to_owned()
                 } else if !regulated {
                     "no regulated substance and GWP not above 53 (84.106(a), 84.64(b))".to_owned()
-                } else if plant.is_home_cooling() {
+                } else if plant.is_small_cooling() {
                     "residential and light commercial air conditioning is left out (84.106(a))"
                         .to_owned()
+                } else if enough
+                    && plant.light_commercial.is_none()
+                    && plant.category.is_some()
+                    && plant.is_cooling()
+                {
+                    "15 lb or more of a regulated substance, or of a substitute with GWP above 53 (84.106(a)); residential and light commercial air conditioning is left out, and the notes do not say whether this is".to_owned()
                 } else if enough {
                     "15 lb or more of a regulated substance, or of a substitute with GWP above 53 (84.106(a))".to_owned()
                 } else {

@@ -1,12 +1,13 @@
-//! What the rules in force ask of a system, from its past: repairs, checks of repairs, leak checks,
-//! leakage detection.
+//! What the rules in force, and dates set by hand, ask of a system, from its past: repairs, checks of
+//! repairs, leak checks, leakage detection.
 
 use crate::job::{Site, System};
-use crate::ruleset::exceedance;
+use crate::ruleset::automatic_detection::automatic_detection;
 use crate::ruleset::in_force::{covered_on, in_use, rules_of};
 use crate::ruleset::obligation::{Duty, Event, Obligation};
 use crate::ruleset::past::{Past, repaired};
 use crate::ruleset::rule_set::{Recheck, Repair, RuleSet};
+use crate::ruleset::{exceedance, plan, typed};
 use crate::text::Span;
 use crate::vocabulary::finding_field::FindingState;
 use crate::working::outcome::is_leak;
@@ -22,8 +23,8 @@ pub fn stands_at(system: &System, on: Date) -> usize {
         .count()
 }
 
-/// What the rules in force ask of a system, by its first visits and on a day: done or open, the
-/// earliest first.
+/// What the rules in force, the operator's plans and the dates set by hand ask of a system, by its
+/// first visits and on a day: done or open, the earliest first.
 pub fn obligations(site: &Site, system: &System, visits: usize, on: Date) -> Vec<Obligation> {
     let past = Past {
         site,
@@ -45,9 +46,12 @@ pub fn obligations(site: &Site, system: &System, visits: usize, on: Date) -> Vec
             }
             all.extend(leak_check(&past, rules, circuit));
             all.extend(detection(&past, rules, circuit));
+            all.extend(automatic_detection(&past, rules, circuit));
             exceedance::duties(&past, rules, circuit, &mut all);
         }
     }
+    plan::completions(&past, &mut all);
+    typed::dates(&past, &mut all);
     all.sort_by_key(|duty: &Obligation| (duty.by, duty.duty, duty.circuit));
     all
 }
@@ -93,27 +97,21 @@ fn repairs(
                     })
                     .find_map(|f| repaired(later, f))
             });
+            let what = if repair.days == 0 {
+                "Repair the leak without undue delay"
+            } else {
+                "Repair the leak"
+            };
+            let from = Event {
+                day,
+                what: "leak found and left open".to_owned(),
+                span: note.span,
+            };
+            let asked = (rules, repair.source);
             all.push(Obligation {
-                rules,
-                source: repair.source.to_owned(),
-                duty: Duty::Repair,
-                what: if repair.days == 0 {
-                    "Repair the leak without undue delay".to_owned()
-                } else {
-                    "Repair the leak".to_owned()
-                },
-                circuit,
                 point,
-                from: Event {
-                    day,
-                    what: "leak found and left open".to_owned(),
-                    span: note.span,
-                },
-                not_before: None,
-                not_before_words: None,
-                by,
-                note: None,
                 done,
+                ..Obligation::of(asked, Duty::Repair, what, circuit, from, by)
             });
         }
     }
@@ -144,19 +142,14 @@ fn rechecks(
                 .zip(visit.back)
                 .map(|(hours, back)| back.value.after(f64::from(hours) * 3600.0, &past.site.zone));
             let point = finding.note.point.as_ref().map(|id| id.value.clone());
+            let what = "Check the repair again";
+            let asked = (rules, recheck.source);
             all.push(Obligation {
-                rules,
-                source: recheck.source.to_owned(),
-                duty: Duty::Recheck,
-                what: "Check the repair again".to_owned(),
-                circuit,
                 done: past.looked_again(number, point.as_ref(), circuit, not_before),
                 point,
-                from,
                 not_before,
                 not_before_words: hours.map(|hours| format!("not before {hours} h of operation")),
-                by,
-                note: None,
+                ..Obligation::of(asked, Duty::Recheck, what, circuit, from, by)
             });
         }
     }
@@ -174,23 +167,14 @@ fn leak_check(past: &Past<'_>, rules: &'static RuleSet, circuit: usize) -> Optio
         .checks(circuit)
         .pop()
         .or_else(|| start(past, rules, circuit, "no leak check is noted since"))?;
+    let source = rules.checks.map_or("", |checks| checks.source);
+    let source = format!("{source}: every {months} months");
+    let by = from.day.checked_add(months.months()).ok()?;
+    let duty = Duty::LeakCheck;
     Some(Obligation {
-        rules,
-        source: format!(
-            "{}: every {months} months",
-            rules.checks.map_or("", |checks| checks.source)
-        ),
-        duty: Duty::LeakCheck,
-        what: "Leak check".to_owned(),
-        circuit,
-        point: None,
-        not_before: None,
-        not_before_words: None,
-        by: from.day.checked_add(months.months()).ok()?,
-        from,
         note: detection
             .then(|| "twice the interval, because of the leakage detection system".to_owned()),
-        done: None,
+        ..Obligation::of((rules, source), duty, "Leak check", circuit, from, by)
     })
 }
 
@@ -236,24 +220,12 @@ fn detection(past: &Past<'_>, rules: &'static RuleSet, circuit: usize) -> Option
             )
         }
     };
-    Some(Obligation {
-        rules,
-        source: detection.source.to_owned(),
-        duty,
-        what: what.to_owned(),
-        circuit,
-        point: None,
-        from,
-        not_before: None,
-        not_before_words: None,
-        by,
-        note: None,
-        done: None,
-    })
+    let asked = (rules, detection.source);
+    Some(Obligation::of(asked, duty, what, circuit, from, by))
 }
 
 /// When a circuit was first charged as it is, or the rule began, whichever was later.
-fn start(past: &Past<'_>, rules: &RuleSet, circuit: usize, what: &str) -> Option<Event> {
+pub(super) fn start(past: &Past<'_>, rules: &RuleSet, circuit: usize, what: &str) -> Option<Event> {
     let first = past.system.circuits.get(circuit)?.in_force.first()?;
     let day = first.from.value.date();
     let day = rules.in_force_from.map_or(day, |from| day.max(from));

@@ -1,12 +1,14 @@
 //! What follows a leak rate above the trigger: repair, the two verification tests, inspections, a plan;
 //! and the report of a chronic loss. 40 CFR 82.157(d) to (j), 84.106(d) to (j).
 
-use crate::job::{Finding, Visit};
+use crate::job::{Finding, Plan, Visit};
 use crate::notes::Proof;
+use crate::ruleset::automatic_detection::{audit_instead, automatic_detection};
 use crate::ruleset::deadline::covers;
 use crate::ruleset::in_force::{covered_on, statutory_rate};
 use crate::ruleset::obligation::{Duty, Event, Obligation};
 use crate::ruleset::past::{Past, clears, repaired};
+use crate::ruleset::plan::plans_of;
 use crate::ruleset::rule_set::{Exceedance, RuleSet, Yearly, is_chronic, trigger_percent};
 use crate::text::Span;
 use crate::vocabulary::refrigerant_file::MovementKind;
@@ -96,21 +98,14 @@ struct RepairVisit<'a> {
 }
 
 impl Over<'_> {
-    fn obligation(&self, duty: Duty, what: &str, source: String, by: Date) -> Obligation {
-        Obligation {
-            rules: self.rules,
-            source,
-            duty,
-            what: what.to_owned(),
-            circuit: self.circuit,
-            point: None,
-            from: self.from.clone(),
-            not_before: None,
-            not_before_words: None,
-            by,
-            note: None,
-            done: None,
-        }
+    fn obligation(&self, duty: Duty, what: &str, source: &str, by: Date) -> Obligation {
+        let asked = (self.rules, source);
+        Obligation::of(asked, duty, what, self.circuit, self.from.clone(), by)
+    }
+
+    /// The plan to retrofit or retire that was made after it.
+    fn plan(&self) -> Option<&Plan> {
+        plans_of(&self.past, self.circuit).find(|plan| plan.made.value >= self.from.day)
     }
 
     /// The repair of it: at the visit of the addition, or at the first after it.
@@ -154,39 +149,49 @@ impl Over<'_> {
             None => law.extensions.to_owned(),
         });
         let repair = self.repair();
-        let mut duty = self.obligation(
-            Duty::Repair,
-            "Repair the leaks",
-            law.repair.source.to_owned(),
-            by,
-        );
+        let plan = self.plan();
+        // 82.157(c)(1) and 84.106(c)(1) let the operator choose; from memory.
+        let instead = plan.map(|plan| Event {
+            day: plan.made.value,
+            what: "a plan to retrofit or retire was made instead (from memory, verify)".to_owned(),
+            span: plan.made.span,
+        });
+        let mut duty = self.obligation(Duty::Repair, "Repair the leaks", law.repair.source, by);
         duty.note.clone_from(&longer);
-        duty.done = repair.as_ref().map(|repair| repair.event.clone());
+        duty.done = repair
+            .as_ref()
+            .map(|repair| repair.event.clone())
+            .or_else(|| instead.clone());
         all.push(duty);
         let initial = repair.as_ref().and_then(|repair| self.initial(repair));
         let mut duty = self.obligation(
             Duty::InitialTest,
             "Initial verification test of the repair, before refrigerant is added back",
-            law.initial.to_owned(),
+            law.initial,
             by,
         );
         duty.note = longer;
-        duty.done.clone_from(&initial);
+        duty.done = initial.clone().or(instead);
         all.push(duty);
         if let (Some(repair), Some(initial)) = (&repair, initial) {
             all.extend(self.follow_up(repair, initial));
         }
         let failed = repair.is_none() && self.past.on > by;
-        if let Ok(plan) = by.checked_add(law.plan.value.days())
-            && failed
+        if let Ok(due) = by.checked_add(law.plan.value.days())
+            && (failed || plan.is_some())
         {
             let mut duty = self.obligation(
                 Duty::Plan,
                 "Plan to retrofit or retire the system, since no repair is noted in its time",
-                law.plan.source.to_owned(),
-                plan,
+                law.plan.source,
+                due,
             );
             duty.note = Some("not if the repair was made within an extension; relief if the rate is shown to be under the trigger within 180 days".to_owned());
+            duty.done = plan.map(|plan| Event {
+                day: plan.made.value,
+                what: "plan made".to_owned(),
+                span: plan.made.span,
+            });
             all.push(duty);
         }
     }
@@ -261,7 +266,7 @@ impl Over<'_> {
         let mut duty = self.obligation(
             Duty::FollowUp,
             "Follow-up verification test",
-            self.law.follow_up.source.to_owned(),
+            self.law.follow_up.source,
             by,
         );
         duty.not_before_words = Some("after return to normal operation".to_owned());
@@ -304,12 +309,17 @@ impl Over<'_> {
         if by > end {
             return None;
         }
+        if let Some(audit) = audit_instead(&self.past, self.rules, self.circuit) {
+            // Where one has to be there anyway, its audit is told already.
+            let anyway = automatic_detection(&self.past, self.rules, self.circuit).is_some();
+            return (!anyway).then_some(audit);
+        }
         let what = if quarterly {
             "Leak inspection of all visible and accessible parts, every three months until four quarters in a row are not over the trigger"
         } else {
             "Leak inspection of all visible and accessible parts, yearly until a year is not over the trigger"
         };
-        let mut duty = self.obligation(Duty::LeakCheck, what, self.law.inspections.to_owned(), by);
+        let mut duty = self.obligation(Duty::LeakCheck, what, self.law.inspections, by);
         duty.from = from;
         duty.note = Some(
             "by a certified technician; an automatic leak detection system that is audited yearly may stand instead".to_owned(),
@@ -364,34 +374,27 @@ fn chronic(
             .into_iter()
             .flat_map(|note| &note.chronic_loss_reported)
             .find(|noted| noted.value > day && noted.value <= past.on);
-        all.push(Obligation {
-            rules,
-            source: law.chronic.source.to_owned(),
-            duty: Duty::Report,
+        let what = format!(
+            "Report the loss of {:.0} % of the full charge in {}",
+            100.0 * lost / full,
+            day.year()
+        );
+        let from = Event {
+            day,
             what: format!(
-                "Report the loss of {:.0} % of the full charge in {}",
-                100.0 * lost / full,
-                day.year()
+                "with this addition {} % or more of the full charge in the calendar year",
+                law.chronic.value
             ),
-            circuit,
-            point: None,
-            from: Event {
-                day,
-                what: format!(
-                    "with this addition {} % or more of the full charge in the calendar year",
-                    law.chronic.value
-                ),
-                span: addition_span(addition),
-            },
-            not_before: None,
-            not_before_words: None,
-            by,
-            note: None,
+            span: addition_span(addition),
+        };
+        let asked = (rules, law.chronic.source);
+        all.push(Obligation {
             done: done.map(|noted| Event {
                 day: noted.value,
                 what: "reported".to_owned(),
                 span: noted.span,
             }),
+            ..Obligation::of(asked, Duty::Report, what, circuit, from, by)
         });
     }
 }

@@ -51,6 +51,20 @@ pub enum Subject {
     RepairResult,
     /// Cause of a leak.
     Cause,
+    /// Plan to retrofit or retire.
+    Plan,
+    /// Request for an extension.
+    Extension,
+    /// Day on which a plant was mothballed.
+    Mothballed,
+    /// Quantity purged, and how much of it was destroyed.
+    Purged,
+    /// Quantity taken out, or put back, for the season.
+    Seasonal,
+    /// Report of a chronic loss.
+    ChronicReport,
+    /// Check of the automatic leak detection system.
+    DetectionCheck,
 }
 
 /// A subject with the citation that asks for it.
@@ -83,6 +97,13 @@ impl Subject {
             Subject::InspectionCertified => "that all visible and accessible parts were inspected",
             Subject::RepairResult => "test of the repair and its result",
             Subject::Cause => "cause of the leak",
+            Subject::Plan => "plan to retrofit or retire",
+            Subject::Extension => "request for an extension",
+            Subject::Mothballed => "day of mothballing",
+            Subject::Purged => "quantity purged, and share destroyed",
+            Subject::Seasonal => "quantity moved for the season",
+            Subject::ChronicReport => "report of chronic loss",
+            Subject::DetectionCheck => "check of the automatic leak detection system",
         }
     }
 
@@ -142,6 +163,23 @@ impl Subject {
                 "- proof: 16:50 electronic ld-2, no alarm".to_owned(),
             ),
             Subject::Cause => (F::Findings, "- cause: nut backed off".to_owned()),
+            Subject::Plan => (
+                F::System,
+                "[[plan]] with made, kind and complete-by".to_owned(),
+            ),
+            Subject::Extension => entry(F::Visit, visit_file::due::ASKED.entry()),
+            Subject::Mothballed => entry(F::System, system_file::in_force::FROM.entry()),
+            Subject::Purged => entry(
+                F::Refrigerant,
+                refrigerant_file::movement::DESTROYED.entry(),
+            ),
+            Subject::Seasonal => entry(F::Refrigerant, refrigerant_file::movement::MASS.entry()),
+            Subject::ChronicReport => {
+                entry(F::System, system_file::top::CHRONIC_LOSS_REPORTED.entry())
+            }
+            Subject::DetectionCheck => {
+                entry(F::System, system_file::top::LEAK_DETECTION_CHECKED.entry())
+            }
         }
     }
 }

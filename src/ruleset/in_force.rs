@@ -40,6 +40,7 @@ pub fn plant_of(system: &System) -> Plant {
         .map_or_else(Plant::default, |note| Plant {
             hermetic: flag(note.hermetic_label),
             residential: flag(note.residential),
+            light_commercial: note.light_commercial.map(|noted| noted.value),
             category: note.category.map(|category| category.value),
         })
 }

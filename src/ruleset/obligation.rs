@@ -1,8 +1,8 @@
-//! Something a rule asks for: what, counted from what, by when, and whether it was done.
+//! Something that has to be done: what, counted from what, by when, and whether it was done.
 
 use crate::job::Moment;
 use crate::ruleset::RuleSet;
-use crate::text::Span;
+use crate::text::{Noted, Span};
 use crate::vocabulary::Identifier;
 use jiff::civil::Date;
 
@@ -25,8 +25,12 @@ pub enum Duty {
     DetectionCheck,
     /// Plan to retrofit or retire.
     Plan,
+    /// What the plan to retrofit or retire says.
+    PlanCompletion,
     /// Report of chronic loss.
     Report,
+    /// Anything else, by a date set by hand.
+    ReturnVisit,
 }
 
 /// A dated thing in the notes.
@@ -40,19 +44,30 @@ pub struct Event {
     pub span: Span,
 }
 
-/// Something a rule asks for.
+/// A date set by hand.
+#[derive(Clone, Copy, Debug)]
+pub struct Typed {
+    /// The date.
+    pub by: Noted<Date>,
+    /// Number of the visit that set it.
+    pub visit: usize,
+    /// The last day that the rule allows, with the extension noted; none where no rule asks.
+    pub allowed: Option<Date>,
+}
+
+/// Something that has to be done.
 #[derive(Clone, Debug)]
 pub struct Obligation {
-    /// The rule.
-    pub rules: &'static RuleSet,
+    /// The rule that asks for it; none where only a date set by hand does.
+    pub rules: Option<&'static RuleSet>,
     /// The citation.
     pub source: String,
     /// What kind.
     pub duty: Duty,
     /// What has to be done, in plain words.
     pub what: String,
-    /// Number of the circuit.
-    pub circuit: usize,
+    /// Number of the circuit; none: the whole system.
+    pub circuit: Option<usize>,
     /// The point it is about.
     pub point: Option<Identifier>,
     /// What it counts from.
@@ -63,15 +78,74 @@ pub struct Obligation {
     pub not_before_words: Option<String>,
     /// The last day.
     pub by: Date,
+    /// The date set by hand for it.
+    pub typed: Option<Typed>,
     /// More about it: extensions, exceptions.
     pub note: Option<String>,
     /// What did it; none while it is open.
     pub done: Option<Event>,
+    /// Whether what is said here was only remembered, whatever the rest of the rule is.
+    pub from_memory: bool,
 }
 
 impl Obligation {
+    /// What a rule asks for of a circuit, open, without more about it.
+    pub(super) fn of(
+        (rules, source): (&'static RuleSet, impl Into<String>),
+        duty: Duty,
+        what: impl Into<String>,
+        circuit: usize,
+        from: Event,
+        by: Date,
+    ) -> Self {
+        Self {
+            rules: Some(rules),
+            source: source.into(),
+            duty,
+            what: what.into(),
+            circuit: Some(circuit),
+            point: None,
+            from,
+            not_before: None,
+            not_before_words: None,
+            by,
+            typed: None,
+            note: None,
+            done: None,
+            from_memory: false,
+        }
+    }
+
     /// Whether it is from memory in part.
     pub fn verify(&self) -> bool {
-        self.rules.verify
+        self.from_memory || self.rules.is_some_and(|rules| rules.verify)
+    }
+
+    /// Whether a date set by hand leads, being earlier than what the rule allows.
+    pub fn set_by_hand(&self) -> bool {
+        self.typed
+            .is_some_and(|typed| typed.by.value == self.by && typed.allowed != Some(self.by))
+    }
+
+    /// Where it is asked for, in words.
+    pub fn because(&self) -> String {
+        match self.rules {
+            None => self.source.clone(),
+            Some(rules) if self.set_by_hand() => {
+                format!("{OWN_DATE}; {}, {}", rules.title, self.source)
+            }
+            Some(rules) => format!("{}, {}", rules.title, self.source),
+        }
+    }
+
+    /// Adds a sentence to what is said more about it.
+    pub(super) fn add_note(&mut self, more: &str) {
+        self.note = Some(match self.note.take() {
+            Some(note) => format!("{note}; {more}"),
+            None => more.to_owned(),
+        });
     }
 }
+
+/// How a date set by hand is marked.
+pub(super) const OWN_DATE: &str = "the technician's own date";

@@ -1,15 +1,18 @@
 //! What has to be on record of a system: each field with its place in the notes, or what is missing.
 
 use crate::job::{Book, Finding, Movement, Site, System, Visit};
-use crate::quantity::{Flavour, print_si};
+use crate::quantity::{Flavour, print, print_si};
+use crate::ruleset::deadline::obligations;
 use crate::ruleset::field::{Field, Subject};
 use crate::ruleset::in_force::{covered_on, rules_of, statutory_rate};
+use crate::ruleset::obligation::{Duty, Obligation};
 use crate::ruleset::past::whole_check;
 use crate::ruleset::rule_set::RuleSet;
 use crate::text::{Noted, Span};
 use crate::vocabulary::book_file::GasOrigin;
-use crate::vocabulary::refrigerant_file::MovementKind;
-use crate::vocabulary::visit_file::Purpose;
+use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
+use crate::vocabulary::system_file::Status;
+use crate::vocabulary::visit_file::{Extension, Purpose};
 use crate::vocabulary::{FileKind, Word, book_file};
 use crate::working::account::account;
 use crate::working::outcome::is_leak;
@@ -76,6 +79,7 @@ pub fn records(
         for Field(subject, source) in rules.fields {
             walk.system_field(*subject, source, on);
         }
+        walk.due_fields(&obligations(site, system, visits, on), on);
         for number in 0..visits {
             walk.visit(number);
         }
@@ -174,10 +178,61 @@ impl Walk<'_, '_> {
                 }
                 return;
             }
+            Subject::DetectionCheck => {
+                let fitted = system.and_then(|s| s.leak_detection_system);
+                if !fitted.is_some_and(|yes| yes.value) {
+                    return;
+                }
+                let checked = system.iter().flat_map(|s| &s.leak_detection_checked);
+                here(
+                    checked
+                        .filter(|day| day.value <= on)
+                        .max_by_key(|day| day.value),
+                )
+            }
+            Subject::Mothballed => {
+                for (number, circuit) in self.system.circuits.iter().enumerate() {
+                    for entry in &circuit.in_force {
+                        let status = entry.note.status.map(|status| status.value);
+                        if status == Some(Status::Mothballed) && entry.from.value.date() <= on {
+                            let name = self.system.circuit_name(number);
+                            let present = here(Some(&entry.from));
+                            self.push((subject, source), (None, Some(number)), name, present);
+                        }
+                    }
+                }
+                return;
+            }
             _ => return,
         };
         let name = self.system.name().to_owned();
         self.push((subject, source), (None, None), name, of_all);
+    }
+
+    /// Plans and reports that fell due, or are there already.
+    fn due_fields(&mut self, duties: &[Obligation], on: Date) {
+        for Field(subject, source) in self.rules.fields {
+            let kind = match subject {
+                Subject::Plan => Duty::Plan,
+                Subject::ChronicReport => Duty::Report,
+                _ => continue,
+            };
+            let asked = duties.iter().filter(|duty| {
+                duty.duty == kind
+                    && duty
+                        .rules
+                        .is_some_and(|rules| rules.word == self.rules.word)
+                    && (duty.done.is_some() || duty.by < on)
+            });
+            for duty in asked {
+                let present = duty.done.as_ref().map(|done| Present::Here {
+                    value: Some(format!("{} on {}", done.what, done.day)),
+                    span: done.span,
+                });
+                let about = format!("due by {}", duty.by);
+                self.push((*subject, source), (None, duty.circuit), about, present);
+            }
+        }
     }
 
     fn visit(&mut self, number: usize) {
@@ -193,13 +248,16 @@ impl Walk<'_, '_> {
             match subject {
                 Subject::Person | Subject::PersonCertificate => self.people(key, number, visit),
                 Subject::Parts => self.parts(key, number, visit),
+                Subject::Extension => self.extensions(key, number, visit),
                 Subject::CheckResult | Subject::InspectionCertified => {
                     self.check(key, number, visit, &circuits);
                 }
                 Subject::Added
                 | Subject::AddedOrigin
                 | Subject::Recovered
-                | Subject::RecoveredWhereTo => {
+                | Subject::RecoveredWhereTo
+                | Subject::Purged
+                | Subject::Seasonal => {
                     for movement in visit
                         .movements
                         .iter()
@@ -242,6 +300,17 @@ impl Walk<'_, '_> {
                 _ => here(person.and_then(|p| p.certificate.as_ref())),
             };
             self.push(key, (Some(number), None), id.to_string(), present);
+        }
+    }
+
+    /// Asked for where more time is claimed; what follows from a process shutdown needs no request.
+    fn extensions(&mut self, key: (Subject, &'static str), number: usize, visit: &Visit) {
+        let claims = visit.note.iter().flat_map(|note| &note.due);
+        for (due, extension) in claims.filter_map(|due| Some((due, due.extension?))) {
+            if extension.value != Extension::Shutdown {
+                let about = extension.value.word().to_owned();
+                self.push(key, (Some(number), None), about, here(due.asked.as_ref()));
+            }
         }
     }
 
@@ -311,6 +380,21 @@ impl Walk<'_, '_> {
         let present = match key.0 {
             Subject::Added if charged => Some(self.mass(movement)),
             Subject::Recovered if recovered => Some(self.mass(movement)),
+            Subject::Seasonal if movement.why == Some(MovementWhy::Seasonal) => {
+                Some(self.mass(movement))
+            }
+            Subject::Purged if movement.kind == MovementKind::Purged => {
+                // Without a share destroyed the whole of it counts as lost.
+                let share = movement.note.destroyed.as_ref();
+                share.map(|share| Present::Here {
+                    value: Some(format!(
+                        "{}, {} destroyed",
+                        self.moved(movement),
+                        print(&share.value, self.site.units)
+                    )),
+                    span: share.span,
+                })
+            }
             Subject::RecoveredWhereTo if recovered => here(movement.note.destination.as_ref()),
             Subject::AddedOrigin if charged => {
                 let note = cylinder.and_then(|id| self.book.cylinders.get(&id.value));
@@ -344,11 +428,15 @@ impl Walk<'_, '_> {
     }
 
     fn mass(&self, movement: &Movement) -> Present {
-        let mass = print_si(Flavour::Mass, movement.amount.kg(), None, self.site.units);
         Present::Here {
-            value: Some(format!("{mass} on {}", movement.at.value.date())),
+            value: Some(self.moved(movement)),
             span: movement.amount.span(),
         }
+    }
+
+    fn moved(&self, movement: &Movement) -> String {
+        let mass = print_si(Flavour::Mass, movement.amount.kg(), None, self.site.units);
+        format!("{mass} on {}", movement.at.value.date())
     }
 
     fn leak_rate(&mut self, key: (Subject, &'static str), number: usize, circuit: usize) {

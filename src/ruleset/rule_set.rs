@@ -1,6 +1,7 @@
 //! What a rule set is made of: coverage, intervals, deadlines, triggers and record fields, each with its citation.
 
 use crate::refrigerant::GwpSet;
+use crate::ruleset::automatic_detection::AutomaticDetection;
 use crate::ruleset::data::{eu_2024, gb, gb_ozone, us_82, us_84};
 use crate::ruleset::field::Field;
 use crate::vocabulary::site_file::RuleSetWord;
@@ -35,6 +36,8 @@ pub struct RuleSet {
     pub recheck: Option<Recheck>,
     /// Leakage detection system.
     pub detection: Option<Detection>,
+    /// Automatic leak detection by the mass of the charge.
+    pub automatic_detection: Option<AutomaticDetection>,
     /// What follows a leak rate above the trigger.
     pub exceedance: Option<Exceedance>,
     /// How long records are kept, years, and where it says so.
@@ -144,10 +147,20 @@ pub struct Exceedance {
     pub inspections: &'static str,
     /// Days to a plan to retrofit or retire.
     pub plan: Cited<i64>,
+    /// Where the time to carry that plan out is said: a year from the day it was made.
+    pub plan_done: &'static str,
+    /// Months from the day the plan was due, at most, if the rule has such an end.
+    pub plan_months_from_due: Option<i32>,
+    /// The yearly audit of an automatic leak detection system that stands in place of inspections.
+    pub audit: &'static str,
     /// Share of the full charge lost in a calendar year that is to be reported, %.
     pub chronic: Cited<f64>,
     /// Extensions that may be had.
     pub extensions: &'static str,
+    /// Days from the addition to the repair, at most, where parts are not delivered.
+    pub parts_days: i64,
+    /// The same with an industrial process shutdown.
+    pub parts_shutdown_days: i64,
 }
 
 /// Every rule set.

@@ -206,6 +206,63 @@ pub mod section {
     };
 }
 
+/// What a plan is for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PlanKind {
+    /// Change to another refrigerant.
+    Retrofit,
+    /// Taking out of use.
+    Retire,
+}
+
+impl Word for PlanKind {
+    const WORDS: &'static [(&'static str, Self, &'static str)] = &[
+        (
+            "retrofit",
+            PlanKind::Retrofit,
+            "change to another refrigerant",
+        ),
+        ("retire", PlanKind::Retire, "taking out of use"),
+    ];
+}
+
+/// Keys of `[[plan]]`.
+pub mod plan {
+    #![expect(missing_docs, reason = "each key carries its line about it")]
+    use super::*;
+
+    pub const MADE: Key<Date> =
+        Key::new("made", Form::Date, "Day it was made.", "2026-07-20").required();
+    pub const KIND: Key<PlanKind> = Key::word("kind", "What it is for.", "\"retire\"").required();
+    pub const COMPLETE_BY: Key<Date> = Key::new(
+        "complete-by",
+        Form::Date,
+        "The last day for it, as the plan says.",
+        "2027-07-01",
+    )
+    .required();
+    pub const COMPLETED: Key<Date> =
+        Key::new("completed", Form::Date, "Day it was done.", "2027-05-28");
+    pub const CIRCUIT: Key<Identifier> =
+        Key::id("circuit", "Which circuit, if there are several.", "\"a\"");
+    pub const NOTE: Key<String> =
+        Key::text("note", "More about it.", "\"signed copy in the office\"");
+    const KEYS: &[Entry] = &[
+        MADE.entry(),
+        KIND.entry(),
+        COMPLETE_BY.entry(),
+        COMPLETED.entry(),
+        CIRCUIT.entry(),
+        NOTE.entry(),
+        PRIVATE.entry(),
+    ];
+    pub static TABLE: Table = Table {
+        name: "plan",
+        about: "The operator's plan to retrofit or retire.",
+        keys: KEYS,
+    };
+}
+
 /// Keys of `[[circuit]]`.
 pub mod circuit {
     #![expect(missing_docs, reason = "each key carries its line about it")]
@@ -400,6 +457,12 @@ pub mod top {
         "In a residential building.",
         "false",
     );
+    pub const LIGHT_COMMERCIAL: Key<bool> = Key::new(
+        "light-commercial",
+        Form::Boolean,
+        "Air conditioner or heat pump of the light commercial kind, as 40 CFR part 84 divides them.",
+        "false",
+    );
     pub const LEAK_DETECTION_SYSTEM: Key<bool> = Key::new(
         "leak-detection-system",
         Form::Boolean,
@@ -417,6 +480,12 @@ pub mod top {
         Form::Dates,
         "Days on which the operator reported a loss of 125 % or more in a calendar year.",
         "[2027-02-12]",
+    );
+    pub const PLAN: Key<Vec<TableMark>> = Key::new(
+        "plan",
+        Form::Tables(&super::plan::TABLE),
+        "Plans to retrofit or retire.",
+        "",
     );
     pub const IN_FORCE: Key<Vec<TableMark>> = Key::new(
         "in-force",
@@ -448,9 +517,11 @@ pub mod top {
         SERIAL.entry(),
         HERMETIC_LABEL.entry(),
         RESIDENTIAL.entry(),
+        LIGHT_COMMERCIAL.entry(),
         LEAK_DETECTION_SYSTEM.entry(),
         LEAK_DETECTION_CHECKED.entry(),
         CHRONIC_LOSS_REPORTED.entry(),
+        PLAN.entry(),
         IN_FORCE.entry(),
         CIRCUIT.entry(),
         AREA.entry(),

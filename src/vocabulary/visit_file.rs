@@ -5,6 +5,7 @@ use crate::vocabulary::book_file::PRIVATE;
 use crate::vocabulary::key::{Entry, Form, Identifier, Key, Table};
 use crate::vocabulary::value::{LocalTime, TableMark};
 use crate::vocabulary::word::Word;
+use jiff::civil::Date;
 
 /// Why the visit was made.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -163,6 +164,127 @@ impl Word for OutcomeWord {
     ];
 }
 
+/// What a date noted by hand is for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DueWord {
+    /// Repair of a leak.
+    Repair,
+    /// Test of a repair before refrigerant goes back.
+    InitialTest,
+    /// Test of a repair after normal operation.
+    FollowUp,
+    /// Check of a repair.
+    Recheck,
+    /// Leak check or leak inspection.
+    LeakCheck,
+    /// Leakage detection system to be fitted.
+    DetectionSystem,
+    /// Check of the leakage detection system.
+    DetectionCheck,
+    /// Plan to retrofit or retire.
+    Plan,
+    /// What that plan says.
+    PlanCompletion,
+    /// Report of a chronic loss.
+    Report,
+    /// Anything else.
+    ReturnVisit,
+}
+
+impl Word for DueWord {
+    const WORDS: &'static [(&'static str, Self, &'static str)] = &[
+        ("repair", DueWord::Repair, "repair of a leak"),
+        (
+            "initial verification test",
+            DueWord::InitialTest,
+            "test of a repair before refrigerant is added back",
+        ),
+        (
+            "follow-up verification test",
+            DueWord::FollowUp,
+            "test of a repair after return to normal operation",
+        ),
+        (
+            "check of the repair",
+            DueWord::Recheck,
+            "check of a repair after some running",
+        ),
+        (
+            "leak check",
+            DueWord::LeakCheck,
+            "leak check or leak inspection",
+        ),
+        (
+            "leakage detection system",
+            DueWord::DetectionSystem,
+            "fitting of a leakage detection system",
+        ),
+        (
+            "check of the leakage detection system",
+            DueWord::DetectionCheck,
+            "its check, audit or calibration",
+        ),
+        (
+            "plan to retrofit or retire",
+            DueWord::Plan,
+            "the plan, made and signed",
+        ),
+        (
+            "retrofit or retire",
+            DueWord::PlanCompletion,
+            "what that plan says, done",
+        ),
+        (
+            "report of chronic loss",
+            DueWord::Report,
+            "report to the authority",
+        ),
+        (
+            "return visit",
+            DueWord::ReturnVisit,
+            "anything else, until the next visit; say what in `note`",
+        ),
+    ];
+}
+
+/// Why a repair may take longer than the rule says.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Extension {
+    /// An industrial process has to be shut down.
+    Shutdown,
+    /// Parts are not there.
+    Parts,
+    /// Another law stands in the way.
+    OtherLaw,
+    /// Radiological hazard.
+    Radiological,
+}
+
+impl Word for Extension {
+    const WORDS: &'static [(&'static str, Self, &'static str)] = &[
+        (
+            "industrial process shutdown",
+            Extension::Shutdown,
+            "an industrial process has to be shut down for the repair",
+        ),
+        (
+            "parts not delivered",
+            Extension::Parts,
+            "parts cannot be had in time",
+        ),
+        (
+            "another law",
+            Extension::OtherLaw,
+            "another law stands in the way",
+        ),
+        (
+            "radiological hazard",
+            Extension::Radiological,
+            "radiological hazard at the place",
+        ),
+    ];
+}
+
 /// Keys of `attendance`.
 pub mod attendance {
     #![expect(missing_docs, reason = "each key carries its line about it")]
@@ -294,6 +416,59 @@ pub mod advice {
     };
 }
 
+/// Keys of `[[due]]`.
+pub mod due {
+    #![expect(missing_docs, reason = "each key carries its line about it")]
+    use super::*;
+
+    pub const WHAT: Key<DueWord> =
+        Key::word("what", "What has to be done.", "\"leak check\"").required();
+    pub const BY: Key<Date> = Key::new(
+        "by",
+        Form::Date,
+        "The last day for it. The date of a rule in force stands where it is the earlier one.",
+        "2026-09-15",
+    )
+    .required();
+    pub const CIRCUIT: Key<Identifier> = Key::id(
+        "circuit",
+        "Which circuit, if it is for one of several.",
+        "\"a\"",
+    );
+    pub const POINT: Key<Identifier> = Key::id(
+        "point",
+        "The registered point it concerns.",
+        "\"rack/drier-out\"",
+    );
+    pub const EXTENSION: Key<Extension> = Key::word(
+        "extension",
+        "Why a repair may take longer than the rule says.",
+        "\"parts not delivered\"",
+    );
+    pub const ASKED: Key<Date> = Key::new(
+        "extension-asked-for",
+        Form::Date,
+        "Day on which the operator asked the authority for the longer time.",
+        "2026-06-25",
+    );
+    pub const NOTE: Key<String> = Key::text("note", "More about it.", "\"valve comes by sea\"");
+    const KEYS: &[Entry] = &[
+        WHAT.entry(),
+        BY.entry(),
+        CIRCUIT.entry(),
+        POINT.entry(),
+        EXTENSION.entry(),
+        ASKED.entry(),
+        NOTE.entry(),
+        PRIVATE.entry(),
+    ];
+    pub static TABLE: Table = Table {
+        name: "due",
+        about: "A date set by hand: what has to be done, and by when.",
+        keys: KEYS,
+    };
+}
+
 /// Keys of `the top of the file`.
 pub mod top {
     #![expect(missing_docs, reason = "each key carries its line about it")]
@@ -347,6 +522,12 @@ pub mod top {
     );
     pub const ADVICE: Key<Vec<TableMark>> =
         Key::new("advice", Form::Tables(&super::advice::TABLE), "Advice.", "");
+    pub const DUE: Key<Vec<TableMark>> = Key::new(
+        "due",
+        Form::Tables(&super::due::TABLE),
+        "Dates set by hand.",
+        "",
+    );
     const KEYS: &[Entry] = &[
         PURPOSE.entry(),
         ATTENDANCE.entry(),
@@ -359,6 +540,7 @@ pub mod top {
         SAFETY_CHECK.entry(),
         WORK.entry(),
         ADVICE.entry(),
+        DUE.entry(),
         PRIVATE.entry(),
     ];
     pub static TABLE: Table = Table {

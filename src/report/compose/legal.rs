@@ -92,6 +92,15 @@ fn duties(scene: &Scene<'_>, rules: &'static RuleSet, circuit: usize, covered: b
             " A leakage detection system is mandatory; none is noted."
         };
     }
+    let category = scene.system.note.as_ref().and_then(|note| note.category);
+    if let Some(law) = rules.automatic_detection
+        && law.asks(category.map(|category| category.value), size)
+    {
+        text += &format!(
+            " An automatic leak detection system is asked for if it was put into service in 2017 or later: {}, verify.",
+            law.source
+        );
+    }
     text += &format!(
         " Records are kept {} years ({}).",
         rules.records.value, rules.records.source
@@ -139,7 +148,7 @@ fn next_date(scene: &Scene<'_>, duty: &Obligation) -> NextDate {
         },
         overdue,
         not_before: duty.not_before_words.clone(),
-        because: Some(format!("{}, {}{in_part}", duty.rules.title, duty.source)),
+        because: Some(duty.because() + in_part),
     }
 }
 
@@ -149,5 +158,9 @@ fn searched_in_part(scene: &Scene<'_>, duty: &Obligation) -> bool {
         .iter()
         .filter(|visit| visit.last_day() > duty.from.day)
         .flat_map(|visit| &visit.searches)
-        .any(|search| search.circuit.is_none_or(|circuit| circuit == duty.circuit))
+        .any(|search| {
+            search
+                .circuit
+                .is_none_or(|c| duty.circuit.is_none_or(|circuit| c == circuit))
+        })
 }

@@ -62,6 +62,7 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
         months: 12,
         source: "Article 6",
     }),
+    automatic_detection: None,
     exceedance: None,
     records: Cited {
         value: 5,

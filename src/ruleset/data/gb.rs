@@ -46,6 +46,7 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
         months: 12,
         source: "Article 5",
     }),
+    automatic_detection: None,
     exceedance: None,
     records: Cited {
         value: 5,

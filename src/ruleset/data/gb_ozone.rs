@@ -40,6 +40,7 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
         source: "Article 23",
     }),
     detection: None,
+    automatic_detection: None,
     exceedance: None,
     records: Cited {
         value: 5,

@@ -20,6 +20,7 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
     repair: None,
     recheck: None,
     detection: None,
+    automatic_detection: None,
     exceedance: Some(Exceedance {
         repair: Cited {
             value: 30,
@@ -38,11 +39,16 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
             value: 30,
             source: "82.157(h)",
         },
+        plan_done: "82.157(h), (i): 18 months if the replacement uses an exempt substitute",
+        plan_months_from_due: Some(13),
+        audit: "82.157(g)(4)",
         chronic: Cited {
             value: 125.0,
             source: "82.157(j)",
         },
         extensions: "82.157(f): more time for radiological hazards, another law, or parts (to 30 days after delivery, at most 180 days, 270 with a shutdown); asked for within the 30 (120) days",
+        parts_days: 180,
+        parts_shutdown_days: 270,
     }),
     records: Cited {
         value: 3,
@@ -61,5 +67,12 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
         Field(Subject::InspectionCertified, "82.157(l)(3)"),
         Field(Subject::CheckResult, "82.157(l)(3)"),
         Field(Subject::RepairResult, "82.157(l)(5)"),
+        Field(Subject::DetectionCheck, "82.157(l)(4)"),
+        Field(Subject::Plan, "82.157(l)(6)"),
+        Field(Subject::Extension, "82.157(l)(7)"),
+        Field(Subject::Mothballed, "82.157(l)(8)"),
+        Field(Subject::Purged, "82.157(l)(9)"),
+        Field(Subject::Seasonal, "82.157(l)(10)"),
+        Field(Subject::ChronicReport, "82.157(l)(11)"),
     ],
 };

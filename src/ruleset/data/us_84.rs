@@ -1,8 +1,10 @@
 //! 40 CFR part 84 subpart C: hydrofluorocarbons and their substitutes.
 //!
 //! 84.106 whole and 84.64, stored copies read on 2026-11-25; the leak rate of 84.102 from memory.
+//! 84.108: its 1,500 lb in trade press on the final rule (hvacinsider.com), its dates from memory.
 
 use crate::refrigerant::GwpSet;
+use crate::ruleset::automatic_detection::AutomaticDetection;
 use crate::ruleset::field::{Field, Subject};
 use crate::ruleset::rule_set::{Cited, Exceedance, RuleSet, Yearly};
 use crate::vocabulary::site_file::RuleSetWord;
@@ -25,6 +27,12 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
     repair: None,
     recheck: None,
     detection: None,
+    automatic_detection: Some(AutomaticDetection {
+        from_lb: 1500.0,
+        new: (date(2026, 1, 1), 30),
+        old: (date(2017, 1, 1), date(2027, 1, 1)),
+        source: "84.108 (1,500 lb seen second-hand, dates from memory)",
+    }),
     exceedance: Some(Exceedance {
         repair: Cited {
             value: 30,
@@ -43,11 +51,16 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
             value: 30,
             source: "84.106(h)",
         },
+        plan_done: "84.106(h)",
+        plan_months_from_due: None,
+        audit: "84.106(g), 84.108",
         chronic: Cited {
             value: 125.0,
             source: "84.106(j)",
         },
         extensions: "84.106(f): more time may be asked for within the 30 (120) days",
+        parts_days: 180,
+        parts_shutdown_days: 270,
     }),
     records: Cited {
         value: 3,
@@ -67,5 +80,12 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
         Field(Subject::InspectionCertified, "84.106(l)(5)"),
         Field(Subject::CheckResult, "84.106(l)(5)"),
         Field(Subject::RepairResult, "84.106(l)(7)"),
+        Field(Subject::DetectionCheck, "84.106(l)(6)"),
+        Field(Subject::Plan, "84.106(l)"),
+        Field(Subject::Extension, "84.106(l)"),
+        Field(Subject::Mothballed, "84.106(l)"),
+        Field(Subject::Purged, "84.106(l)"),
+        Field(Subject::Seasonal, "84.106(l)"),
+        Field(Subject::ChronicReport, "84.106(l)"),
     ],
 };
