@@ -8,6 +8,7 @@ use rimebook::command::Loaded;
 use rimebook::language::{FILES, Words, phrase_id};
 use rimebook::report::compose::{Scene, compose, history_report};
 use rimebook::report::visit_figures::VisitFigures;
+use rimebook::ruleset::RULE_SETS;
 use rimebook::text::{Diagnostic, Severity};
 use rimebook::vocabulary::site_file::Language;
 use serde_json::Value;
@@ -278,13 +279,48 @@ fn phrases() -> Vec<&'static str> {
     for method in rimebook::working::METHODS {
         all.extend([method.name, method.source]);
     }
+    for rules in RULE_SETS {
+        let exceedance = rules.exceedance.iter();
+        all.extend([rules.title, rules.records.source]);
+        all.extend(rules.checks.iter().map(|checks| checks.source));
+        all.extend(rules.repair.iter().map(|repair| repair.source));
+        all.extend(rules.recheck.iter().map(|recheck| recheck.source));
+        all.extend(rules.detection.iter().map(|detection| detection.source));
+        all.extend(exceedance.flat_map(|law| [law.extensions, law.plan_done, law.inspections]));
+        all.extend(
+            rules
+                .fields
+                .iter()
+                .flat_map(|field| [field.0.title(), field.1]),
+        );
+    }
+    // A citation without a word in it is the same in every language.
+    all.retain(|text| {
+        text.split(|c: char| !c.is_alphabetic())
+            .any(|word| word.len() > 3)
+    });
     all
+}
+
+/// Fixed English that stands in the source as `Text::Phrase("…")`.
+fn phrases_of_the_source() -> Vec<String> {
+    let rust = source("src", ".rs");
+    let parts = rust.split("Text::Phrase(").skip(1);
+    parts
+        .filter_map(|rest| rest.trim_start().strip_prefix('"'))
+        .filter_map(|rest| rest.split('"').next())
+        .map(str::to_owned)
+        .collect()
 }
 
 #[test]
 fn every_phrase_of_the_tables_is_translated_and_each_has_an_id_of_its_own() {
     let mut ids: BTreeMap<String, &str> = BTreeMap::new();
-    for phrase in phrases() {
+    let of_the_source = phrases_of_the_source();
+    let all = phrases()
+        .into_iter()
+        .chain(of_the_source.iter().map(String::as_str));
+    for phrase in all {
         let before = ids.insert(phrase_id(phrase), phrase);
         assert!(before.is_none_or(|other| other == phrase), "{phrase}");
     }

@@ -1,6 +1,7 @@
 //! A date set by hand that is later than the rule in force allows.
 
 use crate::caution::{Caution, Edit, Scene};
+use crate::language::Words;
 use crate::ruleset::{Duty, obligations};
 use crate::text::Diagnostic;
 
@@ -62,12 +63,19 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             typed.by.span,
             format!("{} is later than the rule allows", typed.by.value),
         )
-        .here(format!("{}: by {allowed}", duty.what))
+        .here(format!(
+            "{}: by {allowed}",
+            Words::english().text(&duty.what)
+        ))
         .also(
             duty.from.span,
             format!("counted from here: {}", duty.from.what),
         )
-        .why(format!("{}, {}", rules.title, duty.source))
+        .why(format!(
+            "{}, {}",
+            rules.title,
+            Words::english().text(&duty.source)
+        ))
         .cure(format!("agree on a day up to {allowed}"));
         if let Some(law) = rules.exceedance.filter(|_| duty.duty == Duty::Repair) {
             diagnostic = diagnostic

@@ -3,6 +3,7 @@
 use crate::command::console::{Console, Exit};
 use crate::command::loaded::{Loaded, Target};
 use crate::job::{Site, System};
+use crate::language::Words;
 use crate::quantity::{Duration, parse};
 use crate::ruleset::{Event, Obligation, equipment_dates, obligations, stands_at};
 use crate::text::Sources;
@@ -190,6 +191,7 @@ fn counted(event: &Event, sources: &Sources) -> String {
 }
 
 fn item(duty: &Obligation, system: &System, sources: &Sources) -> Item {
+    let english = Words::english();
     let mut place = system.path.clone();
     if let Some(circuit) = duty.circuit.filter(|_| system.several_circuits()) {
         place += &format!(", {}", system.circuit_name(circuit));
@@ -198,6 +200,7 @@ fn item(duty: &Obligation, system: &System, sources: &Sources) -> Item {
         place += &format!(", {point}");
     }
     let not_before = duty.not_before_words.as_ref().map(|words| {
+        let words = english.text(words);
         duty.not_before.map_or_else(
             || words.clone(),
             |at| {
@@ -209,11 +212,11 @@ fn item(duty: &Obligation, system: &System, sources: &Sources) -> Item {
         )
     });
     Item {
-        what: duty.what.clone(),
+        what: english.text(&duty.what),
         place,
         by: duty.by,
         not_before,
-        because: duty.because(),
+        because: english.text(&duty.because()),
         from: counted(&duty.from, sources),
         from_day: duty.from.day,
         note: duty.note.clone(),

@@ -6,6 +6,7 @@ use crate::ruleset::in_force::covered_on;
 use crate::ruleset::obligation::{Duty, Event, Obligation};
 use crate::ruleset::past::Past;
 use crate::ruleset::rule_set::{RuleSet, Size};
+use crate::text::Text;
 use crate::vocabulary::system_file::Category;
 use jiff::ToSpan;
 use jiff::civil::Date;
@@ -69,7 +70,8 @@ pub(super) fn automatic_detection(
             what: "put into service".to_owned(),
             span: installed.span,
         };
-        let what = "Fit an automatic leak detection system";
+        let what = Text::Phrase("Fit an automatic leak detection system");
+        let asked = (rules, Text::Phrase(law.source));
         Obligation::of(asked, Duty::DetectionSystem, what, circuit, from, by)
     };
     Some(Obligation {
@@ -111,7 +113,8 @@ fn audit(
         None => start(past, asked.0, circuit, "no check of it is noted since")?,
     };
     let by = from.day.checked_add(1.year()).ok()?;
-    let what = "Audit and calibrate the automatic leak detection system";
+    let what = Text::Phrase("Audit and calibrate the automatic leak detection system");
+    let asked = (asked.0, Text::Phrase(asked.1));
     Some(Obligation::of(
         asked,
         Duty::DetectionCheck,

@@ -2,6 +2,7 @@
 
 use crate::refrigerant::{EuAnnex, OzoneClass, Refrigerant, co2e_kg};
 use crate::ruleset::RuleSet;
+use crate::text::{Message, Text};
 use crate::vocabulary::site_file::RuleSetWord;
 use crate::vocabulary::system_file::Category;
 
@@ -14,7 +15,7 @@ pub struct Coverage {
     /// It does.
     pub covered: bool,
     /// Why, in a sentence with its citation.
-    pub why: String,
+    pub why: Text,
     /// Whether the text of the rule does not say: a blend of Annex I and Annex II gases.
     pub undecided: bool,
     /// Charge in t CO2e under the rule's GWP set.
@@ -78,12 +79,11 @@ pub fn coverage(
             (
                 ozone && enough,
                 match (ozone, enough) {
-                    (false, _) => "no ozone-depleting substance in it (82.157(a))".to_owned(),
-                    (true, false) => "full charge below 50 lb (82.157(a))".to_owned(),
-                    (true, true) => format!(
-                        "{} with 50 lb or more (82.157(a))",
-                        class_word(refrigerant.ozone_class())
-                    ),
+                    (false, _) => Text::Phrase("no ozone-depleting substance in it (82.157(a))"),
+                    (true, false) => Text::Phrase("full charge below 50 lb (82.157(a))"),
+                    (true, true) => Message::of("class-with-50-lb")
+                        .phrase("class", class_word(refrigerant.ozone_class()))
+                        .into(),
                 },
             )
         }
@@ -96,22 +96,27 @@ pub fn coverage(
             (
                 regulated && enough && !ozone_only && !plant.is_small_cooling(),
                 if ozone_only {
-                    "only ozone-depleting substances in it (84.106(a))".to_owned()
+                    Text::Phrase("only ozone-depleting substances in it (84.106(a))")
                 } else if !regulated {
-                    "no regulated substance and GWP not above 53 (84.106(a), 84.64(b))".to_owned()
+                    Text::Phrase(
+                        "no regulated substance and GWP not above 53 (84.106(a), 84.64(b))",
+                    )
                 } else if plant.is_small_cooling() {
-                    "residential and light commercial air conditioning is left out (84.106(a))"
-                        .to_owned()
+                    Text::Phrase(
+                        "residential and light commercial air conditioning is left out (84.106(a))",
+                    )
                 } else if enough
                     && plant.light_commercial.is_none()
                     && plant.category.is_some()
                     && plant.is_cooling()
                 {
-                    "15 lb or more of a regulated substance, or of a substitute with GWP above 53 (84.106(a)); residential and light commercial air conditioning is left out, and the notes do not say whether this is".to_owned()
+                    Message::of("covered-84-not-said").into()
                 } else if enough {
-                    "15 lb or more of a regulated substance, or of a substitute with GWP above 53 (84.106(a))".to_owned()
+                    Text::Phrase(
+                        "15 lb or more of a regulated substance, or of a substitute with GWP above 53 (84.106(a))",
+                    )
                 } else {
-                    "full charge below 15 lb (84.106(a))".to_owned()
+                    Text::Phrase("full charge below 15 lb (84.106(a))")
                 },
             )
         }
@@ -122,15 +127,14 @@ pub fn coverage(
             let exempt = plant.hermetic && tonnes < 10.0;
             (
                 annex && at_least(tonnes, 5.0) && !exempt,
-                match (annex, at_least(tonnes, 5.0), exempt) {
+                Text::Phrase(match (annex, at_least(tonnes, 5.0), exempt) {
                     (false, _, _) => "no fluorinated gas of Annex I in it",
                     (true, false, _) => "below 5 t CO₂e (Article 4)",
                     (true, true, true) => {
                         "labelled hermetic and below 10 t CO₂e (from memory, verify)"
                     }
                     (true, true, false) => "5 t CO₂e or more (Article 4)",
-                }
-                .to_owned(),
+                }),
             )
         }
         RuleSetWord::GbOzone => {
@@ -139,15 +143,14 @@ pub fn coverage(
             let enough = at_least(full_kg, 3.0);
             (
                 ozone && enough && !exempt,
-                match (ozone, enough, exempt) {
+                Text::Phrase(match (ozone, enough, exempt) {
                     (false, _, _) => "no ozone-depleting substance in it (Article 23)",
                     (true, false, _) => "full charge below 3 kg (Article 23(2))",
                     (true, true, true) => "labelled hermetic and below 6 kg (Article 23(2))",
                     (true, true, false) => {
                         "3 kg or more of an ozone-depleting substance (Article 23(2))"
                     }
-                }
-                .to_owned(),
+                }),
             )
         }
     };
@@ -176,12 +179,12 @@ fn europe(
     annex_two_kg: f64,
     full_kg: f64,
     plant: Plant,
-) -> (bool, String) {
+) -> (bool, Text) {
     let annex_one = in_annex_one(refrigerant);
     if !annex_one && annex_two_kg == 0.0 {
         return (
             false,
-            "no gas of Annex I or Annex II section 1 in it (Article 5(1))".to_owned(),
+            Text::Phrase("no gas of Annex I or Annex II section 1 in it (Article 5(1))"),
         );
     }
     let tonnes = if annex_one {
@@ -193,13 +196,15 @@ fn europe(
     if annex_one && !at_least(tonnes, 5.0) && at_least(blended_kg(refrigerant, full_kg), 1.0) {
         return (
             false,
-            "counted by its GWP the blend is below 5 t CO₂e (usual practice, from memory, verify); of its Annex II gases alone there is 1 kg or more, for which Article 5(1) asks leak checks: ask the authority, or check as if covered".to_owned(),
+            Text::Phrase(
+                "counted by its GWP the blend is below 5 t CO₂e (usual practice, from memory, verify); of its Annex II gases alone there is 1 kg or more, for which Article 5(1) asks leak checks: ask the authority, or check as if covered",
+            ),
         );
     }
     if !at_least(tonnes, 5.0) && !at_least(annex_two_kg, 1.0) {
         return (
             false,
-            "below 5 t CO₂e and below 1 kg of Annex II gases (Article 5(1))".to_owned(),
+            Text::Phrase("below 5 t CO₂e and below 1 kg of Annex II gases (Article 5(1))"),
         );
     }
     if plant.hermetic
@@ -211,13 +216,13 @@ fn europe(
     {
         return (
             false,
-            "labelled hermetic and below 10 t CO₂e or 2 kg (Article 5(1))".to_owned(),
+            Text::Phrase("labelled hermetic and below 10 t CO₂e or 2 kg (Article 5(1))"),
         );
     }
     if plant.hermetic && plant.residential && full_kg < 3.0 {
         return (
             false,
-            "residential, labelled hermetic and below 3 kg (Article 5(1))".to_owned(),
+            Text::Phrase("residential, labelled hermetic and below 3 kg (Article 5(1))"),
         );
     }
     let why = if annex_one {
@@ -225,7 +230,7 @@ fn europe(
     } else {
         "1 kg or more of Annex II section 1 gases (Article 5(1))"
     };
-    (true, why.to_owned())
+    (true, Text::Phrase(why))
 }
 
 /// Whether it is, or contains, a gas of Annex I; a blend is treated as Annex I by its GWP, which is

@@ -8,7 +8,7 @@ use crate::ruleset::obligation::{Duty, Event, Obligation};
 use crate::ruleset::past::{Past, repaired};
 use crate::ruleset::rule_set::{Recheck, Repair, RuleSet};
 use crate::ruleset::{exceedance, plan, typed};
-use crate::text::Span;
+use crate::text::{Message, Span, Text};
 use crate::vocabulary::finding_field::FindingState;
 use crate::working::outcome::is_leak;
 use jiff::ToSpan;
@@ -98,16 +98,16 @@ fn repairs(
                     .find_map(|f| repaired(later, f))
             });
             let what = if repair.days == 0 {
-                "Repair the leak without undue delay"
+                Text::Phrase("Repair the leak without undue delay")
             } else {
-                "Repair the leak"
+                Text::Phrase("Repair the leak")
             };
             let from = Event {
                 day,
                 what: "leak found and left open".to_owned(),
                 span: note.span,
             };
-            let asked = (rules, repair.source);
+            let asked = (rules, Text::Phrase(repair.source));
             all.push(Obligation {
                 point,
                 done,
@@ -142,13 +142,17 @@ fn rechecks(
                 .zip(visit.back)
                 .map(|(hours, back)| back.value.after(f64::from(hours) * 3600.0, &past.site.zone));
             let point = finding.note.point.as_ref().map(|id| id.value.clone());
-            let what = "Check the repair again";
-            let asked = (rules, recheck.source);
+            let what = Text::Phrase("Check the repair again");
+            let asked = (rules, Text::Phrase(recheck.source));
             all.push(Obligation {
                 done: past.looked_again(number, point.as_ref(), circuit, not_before),
                 point,
                 not_before,
-                not_before_words: hours.map(|hours| format!("not before {hours} h of operation")),
+                not_before_words: hours.map(|hours| {
+                    Message::of("not-before-hours")
+                        .with("hours", i64::from(hours))
+                        .into()
+                }),
                 ..Obligation::of(asked, Duty::Recheck, what, circuit, from, by)
             });
         }
@@ -168,13 +172,23 @@ fn leak_check(past: &Past<'_>, rules: &'static RuleSet, circuit: usize) -> Optio
         .pop()
         .or_else(|| start(past, rules, circuit, "no leak check is noted since"))?;
     let source = rules.checks.map_or("", |checks| checks.source);
-    let source = format!("{source}: every {months} months");
+    let source = Message::of("check-every")
+        .phrase("source", source)
+        .with("months", i64::from(months))
+        .into();
     let by = from.day.checked_add(months.months()).ok()?;
     let duty = Duty::LeakCheck;
     Some(Obligation {
         note: detection
             .then(|| "twice the interval, because of the leakage detection system".to_owned()),
-        ..Obligation::of((rules, source), duty, "Leak check", circuit, from, by)
+        ..Obligation::of(
+            (rules, source),
+            duty,
+            Text::Phrase("Leak check"),
+            circuit,
+            from,
+            by,
+        )
     })
 }
 
@@ -220,8 +234,15 @@ fn detection(past: &Past<'_>, rules: &'static RuleSet, circuit: usize) -> Option
             )
         }
     };
-    let asked = (rules, detection.source);
-    Some(Obligation::of(asked, duty, what, circuit, from, by))
+    let asked = (rules, Text::Phrase(detection.source));
+    Some(Obligation::of(
+        asked,
+        duty,
+        Text::Phrase(what),
+        circuit,
+        from,
+        by,
+    ))
 }
 
 /// When a circuit was first charged as it is, or the rule began, whichever was later.

@@ -10,7 +10,7 @@ use crate::ruleset::obligation::{Duty, Event, Obligation};
 use crate::ruleset::past::{Past, clears, repaired};
 use crate::ruleset::plan::plans_of;
 use crate::ruleset::rule_set::{Exceedance, RuleSet, Yearly, is_chronic, trigger_percent};
-use crate::text::Span;
+use crate::text::{Message, Span, Text};
 use crate::vocabulary::refrigerant_file::MovementKind;
 use crate::vocabulary::system_file::Category;
 use crate::working::account::{Account, Addition, account};
@@ -98,8 +98,15 @@ struct RepairVisit<'a> {
 }
 
 impl Over<'_> {
-    fn obligation(&self, duty: Duty, what: &str, source: &str, by: Date) -> Obligation {
-        let asked = (self.rules, source);
+    fn obligation(
+        &self,
+        duty: Duty,
+        what: &'static str,
+        source: &'static str,
+        by: Date,
+    ) -> Obligation {
+        let asked = (self.rules, Text::Phrase(source));
+        let what = Text::Phrase(what);
         Obligation::of(asked, duty, what, self.circuit, self.from.clone(), by)
     }
 
@@ -269,7 +276,7 @@ impl Over<'_> {
             self.law.follow_up.source,
             by,
         );
-        duty.not_before_words = Some("after return to normal operation".to_owned());
+        duty.not_before_words = Some(Text::Phrase("after return to normal operation"));
         duty.not_before = visit.back.map(|back| back.value);
         duty.from = from;
         duty.done = looked.and_then(|events| events.into_iter().max_by_key(|event| event.day));
@@ -374,11 +381,10 @@ fn chronic(
             .into_iter()
             .flat_map(|note| &note.chronic_loss_reported)
             .find(|noted| noted.value > day && noted.value <= past.on);
-        let what = format!(
-            "Report the loss of {:.0} % of the full charge in {}",
-            100.0 * lost / full,
-            day.year()
-        );
+        let what = Message::of("report-loss")
+            .figure("percent", format!("{:.0}", 100.0 * lost / full))
+            .with("year", day.year().to_string())
+            .into();
         let from = Event {
             day,
             what: format!(
@@ -387,7 +393,7 @@ fn chronic(
             ),
             span: addition_span(addition),
         };
-        let asked = (rules, law.chronic.source);
+        let asked = (rules, Text::Phrase(law.chronic.source));
         all.push(Obligation {
             done: done.map(|noted| Event {
                 day: noted.value,

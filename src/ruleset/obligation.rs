@@ -2,7 +2,7 @@
 
 use crate::job::Moment;
 use crate::ruleset::RuleSet;
-use crate::text::{Noted, Span};
+use crate::text::{Message, Noted, Span, Text};
 use crate::vocabulary::Identifier;
 use jiff::civil::Date;
 
@@ -61,11 +61,11 @@ pub struct Obligation {
     /// The rule that asks for it; none where only a date set by hand does.
     pub rules: Option<&'static RuleSet>,
     /// The citation.
-    pub source: String,
+    pub source: Text,
     /// What kind.
     pub duty: Duty,
     /// What has to be done, in plain words.
-    pub what: String,
+    pub what: Text,
     /// Number of the circuit; none: the whole system.
     pub circuit: Option<usize>,
     /// The point it is about.
@@ -75,7 +75,7 @@ pub struct Obligation {
     /// Not before this moment.
     pub not_before: Option<Moment>,
     /// What has to have passed before, in words.
-    pub not_before_words: Option<String>,
+    pub not_before_words: Option<Text>,
     /// The last day.
     pub by: Date,
     /// The date set by hand for it.
@@ -91,18 +91,18 @@ pub struct Obligation {
 impl Obligation {
     /// What a rule asks for of a circuit, open, without more about it.
     pub(super) fn of(
-        (rules, source): (&'static RuleSet, impl Into<String>),
+        (rules, source): (&'static RuleSet, Text),
         duty: Duty,
-        what: impl Into<String>,
+        what: Text,
         circuit: usize,
         from: Event,
         by: Date,
     ) -> Self {
         Self {
             rules: Some(rules),
-            source: source.into(),
+            source,
             duty,
-            what: what.into(),
+            what,
             circuit: Some(circuit),
             point: None,
             from,
@@ -128,14 +128,19 @@ impl Obligation {
     }
 
     /// Where it is asked for, in words.
-    pub fn because(&self) -> String {
-        match self.rules {
-            None => self.source.clone(),
-            Some(rules) if self.set_by_hand() => {
-                format!("{OWN_DATE}; {}, {}", rules.title, self.source)
-            }
-            Some(rules) => format!("{}, {}", rules.title, self.source),
-        }
+    pub fn because(&self) -> Text {
+        let Some(rules) = self.rules else {
+            return self.source.clone();
+        };
+        let id = if self.set_by_hand() {
+            "because-own-date"
+        } else {
+            "because"
+        };
+        Message::of(id)
+            .phrase("rule", rules.title)
+            .with("source", self.source.clone())
+            .into()
     }
 
     /// Adds a sentence to what is said more about it.
@@ -146,6 +151,3 @@ impl Obligation {
         });
     }
 }
-
-/// How a date set by hand is marked.
-pub(super) const OWN_DATE: &str = "the technician's own date";

@@ -7,6 +7,7 @@ use crate::ruleset::in_force::{in_use, rules_of};
 use crate::ruleset::obligation::{Duty, Event, Obligation};
 use crate::ruleset::past::Past;
 use crate::ruleset::rule_set::RuleSet;
+use crate::text::Text;
 use crate::vocabulary::system_file::PlanKind;
 use jiff::ToSpan;
 use jiff::civil::Date;
@@ -65,11 +66,9 @@ fn completion(
         .then(|| format!("the plan itself says {own}, which is later than the rule allows"));
     Obligation {
         rules,
-        source: law
-            .map_or("the operator's plan", |law| law.plan_done)
-            .to_owned(),
+        source: Text::Phrase(law.map_or("the operator's plan", |law| law.plan_done)),
         duty: Duty::PlanCompletion,
-        what: kind.to_owned(),
+        what: Text::Phrase(kind),
         circuit: Some(plan.circuit),
         point: None,
         from: Event {

@@ -3,9 +3,9 @@
 
 use crate::notes::DueNote;
 use crate::ruleset::in_force::in_use;
-use crate::ruleset::obligation::{Duty, Event, OWN_DATE, Obligation, Typed};
+use crate::ruleset::obligation::{Duty, Event, Obligation, Typed};
 use crate::ruleset::past::{Past, repaired};
-use crate::text::Noted;
+use crate::text::{Noted, Text};
 use crate::vocabulary::system_file::Category;
 use crate::vocabulary::visit_file::{DueWord, Extension};
 use crate::vocabulary::{Identifier, Word};
@@ -201,12 +201,12 @@ impl Set<'_> {
     fn alone(&self) -> Obligation {
         let note = self.note.note.as_ref().map(|note| note.value.clone());
         let (what, note) = match (self.what.value, note) {
-            (DueWord::ReturnVisit, Some(note)) => (note, None),
-            (word, note) => (words(word).to_owned(), note),
+            (DueWord::ReturnVisit, Some(note)) => (Text::Written(note), None),
+            (word, note) => (Text::Phrase(words(word)), note),
         };
         Obligation {
             rules: None,
-            source: OWN_DATE.to_owned(),
+            source: Text::Phrase("the technician's own date"),
             duty: duty_of(self.what.value),
             what,
             circuit: self.circuit,

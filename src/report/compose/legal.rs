@@ -2,66 +2,47 @@
 
 use crate::report::compose::scene::Scene;
 use crate::report::data::{LegalRow, NextDate};
-use crate::report::printed;
 use crate::ruleset::{Duty, Obligation, RuleSet, covered_on, obligations, trigger_percent};
+use crate::text::{Message, Text};
 use crate::vocabulary::Word;
 use crate::vocabulary::site_file::RuleSetWord;
+use crate::working::Figure;
 
 /// One row per rule and circuit.
 pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
+    let words = scene.words();
     let mut rows = Vec::new();
     for circuit in &scene.figures.circuits {
-        let name = printed::capital(&scene.system.circuit_name(circuit.circuit));
         for (rules, coverage) in &circuit.coverage {
-            let mut statement = format!(
-                "{name}: {}, {}.",
-                match (coverage.covered, coverage.undecided) {
-                    (true, _) => "covered",
-                    (false, true) => "not decided",
-                    (false, false) => "not covered",
-                },
-                coverage.why
+            let standing = match (coverage.covered, coverage.undecided) {
+                (true, _) => "covered",
+                (false, true) => "undecided",
+                (false, false) => "not-covered",
+            };
+            let mut statement = scene.say(
+                &Message::of("legal-coverage")
+                    .with("circuit", scene.system.circuit_choice(circuit.circuit))
+                    .with("standing", standing)
+                    .with("why", coverage.why.clone()),
             );
             if let Some(tonnes) = coverage.co2e_t.filter(|_| rules.word != RuleSetWord::Us82) {
-                statement += &format!(" Charge {}.", scene.tonnes(tonnes * 1000.0));
+                let charge = scene.tonnes(tonnes * 1000.0);
+                let message = Message::of("legal-charge").with("charge", charge);
+                statement += &format!(" {}", scene.say(&message));
             }
-            statement += &duties(scene, rules, circuit.circuit, coverage.covered);
+            for duty in duties(scene, rules, circuit.circuit, coverage.covered) {
+                statement += &format!(" {}", scene.say(&duty));
+            }
             rows.push(LegalRow {
-                rule: rules.title.to_owned(),
+                rule: words.phrase(rules.title),
                 statement,
                 verify: rules.verify || coverage.undecided,
             });
         }
         for (rules, rate) in &circuit.statutory {
-            let category = scene.system.note.as_ref().and_then(|note| note.category);
-            let rate_text = scene.value(&rate.value);
-            let statement = match category {
-                Some(category) => {
-                    let trigger = trigger_percent(category.value);
-                    let over = rate.value.number() > trigger;
-                    format!(
-                        "{name}: leak rate {rate_text} ({}); trigger {trigger} % for {}: {}.",
-                        rate.method.name.to_lowercase(),
-                        category.value.word(),
-                        match rules.exceedance.filter(|_| over) {
-                            Some(law) => format!(
-                                "over it, which asks for the repair within {} days of the addition, or {} with an industrial process shutdown ({}); {}",
-                                law.repair.value,
-                                law.shutdown_days,
-                                law.repair.source,
-                                law.extensions
-                            ),
-                            None => "not over it".to_owned(),
-                        }
-                    )
-                }
-                None => format!(
-                    "{name}: leak rate {rate_text}; no category is noted, so that no trigger can be named."
-                ),
-            };
             rows.push(LegalRow {
-                rule: rules.title.to_owned(),
-                statement,
+                rule: words.phrase(rules.title),
+                statement: scene.say(&leak_rate(scene, rules, circuit.circuit, rate)),
                 verify: rules.verify,
             });
         }
@@ -69,11 +50,46 @@ pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
     rows
 }
 
+/// The leak rate of a circuit beside the trigger of its category.
+fn leak_rate(scene: &Scene<'_>, rules: &RuleSet, circuit: usize, rate: &Figure) -> Message {
+    let category = scene.system.note.as_ref().and_then(|note| note.category);
+    let trigger = category.map(|category| trigger_percent(category.value));
+    let over = trigger.is_some_and(|trigger| rate.value.number() > trigger);
+    let law = rules.exceedance.filter(|_| over);
+    let id = match (trigger, law) {
+        (None, _) => "legal-rate-without-category",
+        (Some(_), None) => "legal-rate-not-over",
+        (Some(_), Some(_)) => "legal-rate-over",
+    };
+    let mut message = Message::of(id)
+        .with("circuit", scene.system.circuit_choice(circuit))
+        .with("rate", scene.value(&rate.value))
+        .phrase("method", rate.method.name);
+    if let Some((category, trigger)) = category.zip(trigger) {
+        message = message
+            .phrase("category", category.value.word())
+            .figure("trigger", trigger);
+    }
+    if let Some(law) = law {
+        message = message
+            .with("days", law.repair.value)
+            .with("shutdown", law.shutdown_days)
+            .phrase("source", law.repair.source)
+            .phrase("extensions", law.extensions);
+    }
+    message
+}
+
 /// What a rule that covers a circuit asks for by its size: leak checks, detection system, records.
-fn duties(scene: &Scene<'_>, rules: &'static RuleSet, circuit: usize, covered: bool) -> String {
+fn duties(
+    scene: &Scene<'_>,
+    rules: &'static RuleSet,
+    circuit: usize,
+    covered: bool,
+) -> Vec<Message> {
     let day = scene.visit.last_day();
     let Some((_, size)) = covered_on(rules, scene.system, circuit, day).filter(|_| covered) else {
-        return String::new();
+        return Vec::new();
     };
     let detection = scene
         .system
@@ -81,31 +97,30 @@ fn duties(scene: &Scene<'_>, rules: &'static RuleSet, circuit: usize, covered: b
         .as_ref()
         .and_then(|note| note.leak_detection_system)
         .is_some_and(|yes| yes.value);
-    let mut text = String::new();
+    let mut duties = Vec::new();
     if let Some(months) = rules.check_months(size, detection) {
-        text += &format!(" Leak check every {months} months.");
+        duties.push(Message::of("legal-check-every").with("months", i64::from(months)));
     }
     if rules.detection_mandatory(size) {
-        text += if detection {
-            " A leakage detection system is mandatory and is there; it is checked every 12 months."
+        duties.push(Message::of(if detection {
+            "legal-detection-there"
         } else {
-            " A leakage detection system is mandatory; none is noted."
-        };
+            "legal-detection-missing"
+        }));
     }
     let category = scene.system.note.as_ref().and_then(|note| note.category);
     if let Some(law) = rules.automatic_detection
         && law.asks(category.map(|category| category.value), size)
     {
-        text += &format!(
-            " An automatic leak detection system is asked for if it was put into service in 2017 or later: {}, verify.",
-            law.source
-        );
+        let message = Message::of("legal-automatic-detection");
+        duties.push(message.phrase("source", law.source));
     }
-    text += &format!(
-        " Records are kept {} years ({}).",
-        rules.records.value, rules.records.source
+    duties.push(
+        Message::of("legal-records-kept")
+            .with("years", i64::from(rules.records.value))
+            .phrase("source", rules.records.source),
     );
-    text
+    duties
 }
 
 /// What has to happen next, the earliest first.
@@ -123,32 +138,29 @@ pub fn next_dates(scene: &Scene<'_>) -> Vec<NextDate> {
 }
 
 fn next_date(scene: &Scene<'_>, duty: &Obligation) -> NextDate {
+    let words = scene.words();
     let overdue = duty.by < scene.visit.last_day();
-    let by = printed::day(duty.by);
-    let in_part = if overdue && duty.duty == Duty::LeakCheck && searched_in_part(scene, duty) {
-        ". It was searched since, by its notes not over every visible and accessible part, which is what makes a leak check"
-    } else {
-        ""
+    let when = match (duty.duty, overdue) {
+        (Duty::Repair, _) if duty.by == duty.from.day => "next-open-since",
+        (_, true) => "next-was-due",
+        (_, false) => "next-by",
     };
-    let what = if scene.system.several_circuits() {
-        format!(
-            "{} ({})",
-            duty.what,
-            scene.system.circuit_name(duty.circuit)
-        )
-    } else {
-        duty.what.clone()
-    };
+    let circuit = duty.circuit.map_or(Text::from("none"), |circuit| {
+        scene.system.circuit_choice(circuit)
+    });
+    let what = Message::of("next-what")
+        .with("what", duty.what.clone())
+        .with("circuit", circuit);
+    let mut because = words.text(&duty.because());
+    if overdue && duty.duty == Duty::LeakCheck && searched_in_part(scene, duty) {
+        because = format!("{because}. {}", scene.word("next-searched-in-part"));
+    }
     NextDate {
-        what,
-        by: match (duty.duty, overdue) {
-            (Duty::Repair, _) if duty.by == duty.from.day => format!("open since {by}"),
-            (_, true) => format!("was due by {by}"),
-            (_, false) => format!("by {by}"),
-        },
+        what: scene.say(&what),
+        by: scene.say(&Message::of(when).with("day", duty.by)),
         overdue,
-        not_before: duty.not_before_words.clone(),
-        because: Some(duty.because() + in_part),
+        not_before: duty.not_before_words.as_ref().map(|text| words.text(text)),
+        because: Some(because),
     }
 }
 

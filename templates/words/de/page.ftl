@@ -1,6 +1,5 @@
 # Wörter, die die Vorlagen selbst drucken: Überschriften, Fußzeile, Spaltenköpfe.
 
-page-certificate = Zertifikat
 page-logo = Logo
 page-report = Bericht
 page-issue = Ausgabe
@@ -23,7 +22,6 @@ page-size = Größe
 page-still-open = Noch offen
 page-decided = Entschieden
 page-next = Nächste Termine
-page-not-before = nicht vor
 page-waiting = Wenn nichts geschieht
 page-safety = Sicherheit
 page-checked = Am Tag geprüft

@@ -1,1 +1,43 @@
 # Wo die Anlage nach den geltenden Regeln steht, und was sie verlangen.
+
+because = { $rule }, { $source }
+because-own-date = vom Techniker gesetzter Termin; { $rule }, { $source }
+check-every = { $source }: alle { $months } Monate
+not-before-hours = nicht vor { $hours } h Betrieb
+report-loss = Den Verlust von { $percent } % der Füllmenge im Jahr { $year } melden
+class-with-50-lb = { $class } mit 50 lb oder mehr (82.157(a))
+legal-coverage = { $circuit ->
+    [none] Die Anlage
+   *[other] Kreislauf { $circuit }
+}: { $standing ->
+    [covered] fällt darunter
+    [undecided] nicht entschieden
+   *[other] fällt nicht darunter
+}; { $why }.
+legal-charge = Füllmenge { $charge }.
+legal-rate-without-category = { $circuit ->
+    [none] Die Anlage
+   *[other] Kreislauf { $circuit }
+}: Leckrate { $rate }; es ist keine Art der Anlage notiert, so dass keine Auslöseschwelle genannt werden kann.
+legal-rate-not-over = { $circuit ->
+    [none] Die Anlage
+   *[other] Kreislauf { $circuit }
+}: Leckrate { $rate } ({ $method }); Auslöseschwelle { $trigger } % für { $category }: nicht überschritten.
+legal-rate-over = { $circuit ->
+    [none] Die Anlage
+   *[other] Kreislauf { $circuit }
+}: Leckrate { $rate } ({ $method }); Auslöseschwelle { $trigger } % für { $category }: überschritten; verlangt wird die Reparatur binnen { $days } Tagen nach dem Nachfüllen, oder binnen { $shutdown } bei Stillsetzen eines industriellen Prozesses ({ $source }); { $extensions }.
+legal-check-every = Dichtheitskontrolle alle { $months } Monate.
+legal-detection-there = Ein Leckage-Erkennungssystem ist Pflicht und vorhanden; es wird alle 12 Monate geprüft.
+legal-detection-missing = Ein Leckage-Erkennungssystem ist Pflicht; keines ist notiert.
+legal-automatic-detection = Ein selbsttätiges Leckage-Erkennungssystem wird verlangt, wenn die Anlage 2017 oder später in Betrieb ging: { $source }, prüfen.
+legal-records-kept = Aufzeichnungen werden { $years } Jahre aufbewahrt ({ $source }).
+next-open-since = offen seit { $day }
+next-was-due = war fällig bis { $day }
+next-by = bis { $day }
+next-what = { $circuit ->
+    [none] { $what }
+   *[other] { $what } (Kreislauf { $circuit })
+}
+next-searched-in-part = Seither wurde gesucht, nach den Notizen aber nicht an jedem sichtbaren und zugänglichen Teil, und erst das macht eine Dichtheitskontrolle aus
+covered-84-not-said = 15 lb oder mehr eines geregelten Stoffes oder eines Ersatzstoffes mit GWP über 53 (84.106(a)); Klimaanlagen für Wohnungen und leichtes Gewerbe sind ausgenommen, und die Notizen sagen nicht, ob dies eine ist

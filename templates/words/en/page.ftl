@@ -1,6 +1,5 @@
 # Words that the templates print by themselves: headings, footer, heads of columns.
 
-page-certificate = Certificate
 page-logo = Logo
 page-report = Report
 page-issue = issue
@@ -23,7 +22,6 @@ page-size = Size
 page-still-open = Still open
 page-decided = Decided
 page-next = Next
-page-not-before = not before
 page-waiting = If nothing is done
 page-safety = Safety
 page-checked = Checked on the day

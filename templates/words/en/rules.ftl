@@ -1,1 +1,43 @@
 # Where the system stands under the rules in force, and what they ask for.
+
+because = { $rule }, { $source }
+because-own-date = the technician's own date; { $rule }, { $source }
+check-every = { $source }: every { $months } months
+not-before-hours = not before { $hours } h of operation
+report-loss = Report the loss of { $percent } % of the full charge in { $year }
+class-with-50-lb = { $class } with 50 lb or more (82.157(a))
+legal-coverage = { $circuit ->
+    [none] The system
+   *[other] Circuit { $circuit }
+}: { $standing ->
+    [covered] covered
+    [undecided] not decided
+   *[other] not covered
+}, { $why }.
+legal-charge = Charge { $charge }.
+legal-rate-without-category = { $circuit ->
+    [none] The system
+   *[other] Circuit { $circuit }
+}: leak rate { $rate }; no category is noted, so that no trigger can be named.
+legal-rate-not-over = { $circuit ->
+    [none] The system
+   *[other] Circuit { $circuit }
+}: leak rate { $rate } ({ LOWER($method) }); trigger { $trigger } % for { $category }: not over it.
+legal-rate-over = { $circuit ->
+    [none] The system
+   *[other] Circuit { $circuit }
+}: leak rate { $rate } ({ LOWER($method) }); trigger { $trigger } % for { $category }: over it, which asks for the repair within { $days } days of the addition, or { $shutdown } with an industrial process shutdown ({ $source }); { $extensions }.
+legal-check-every = Leak check every { $months } months.
+legal-detection-there = A leakage detection system is mandatory and is there; it is checked every 12 months.
+legal-detection-missing = A leakage detection system is mandatory; none is noted.
+legal-automatic-detection = An automatic leak detection system is asked for if it was put into service in 2017 or later: { $source }, verify.
+legal-records-kept = Records are kept { $years } years ({ $source }).
+next-open-since = open since { $day }
+next-was-due = was due by { $day }
+next-by = by { $day }
+next-what = { $circuit ->
+    [none] { $what }
+   *[other] { $what } (circuit { $circuit })
+}
+next-searched-in-part = It was searched since, by its notes not over every visible and accessible part, which is what makes a leak check
+covered-84-not-said = 15 lb or more of a regulated substance, or of a substitute with GWP above 53 (84.106(a)); residential and light commercial air conditioning is left out, and the notes do not say whether this is

@@ -1,6 +1,5 @@
 # Palabras que las plantillas imprimen por sí mismas: títulos, pie de página, cabezas de columna.
 
-page-certificate = Certificado
 page-logo = Logotipo
 page-report = Informe
 page-issue = edición
@@ -23,7 +22,6 @@ page-size = Tamaño
 page-still-open = Aún abierto
 page-decided = Decidido
 page-next = Próximas fechas
-page-not-before = no antes de
 page-waiting = Si no se hace nada
 page-safety = Seguridad
 page-checked = Comprobado ese día

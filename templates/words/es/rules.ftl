@@ -1,1 +1,43 @@
 # Situación de la instalación según las normas vigentes, y lo que piden.
+
+because = { $rule }, { $source }
+because-own-date = fecha fijada por el técnico; { $rule }, { $source }
+check-every = { $source }: cada { $months } meses
+not-before-hours = no antes de { $hours } h de marcha
+report-loss = Declarar la pérdida del { $percent } % de la carga en { $year }
+class-with-50-lb = { $class } con 50 lb o más (82.157(a))
+legal-coverage = { $circuit ->
+    [none] La instalación
+   *[other] Circuito { $circuit }
+}: { $standing ->
+    [covered] incluido
+    [undecided] sin decidir
+   *[other] no incluido
+}; { $why }.
+legal-charge = Carga { $charge }.
+legal-rate-without-category = { $circuit ->
+    [none] La instalación
+   *[other] Circuito { $circuit }
+}: tasa de fuga { $rate }; no hay categoría anotada, de modo que no puede nombrarse un umbral.
+legal-rate-not-over = { $circuit ->
+    [none] La instalación
+   *[other] Circuito { $circuit }
+}: tasa de fuga { $rate } ({ LOWER($method) }); umbral { $trigger } % para { $category }: no superado.
+legal-rate-over = { $circuit ->
+    [none] La instalación
+   *[other] Circuito { $circuit }
+}: tasa de fuga { $rate } ({ LOWER($method) }); umbral { $trigger } % para { $category }: superado, lo que pide la reparación en { $days } días desde la adición, o en { $shutdown } con parada de un proceso industrial ({ $source }); { $extensions }.
+legal-check-every = Control de fugas cada { $months } meses.
+legal-detection-there = Un sistema de detección de fugas es obligatorio y está instalado; se comprueba cada 12 meses.
+legal-detection-missing = Un sistema de detección de fugas es obligatorio; no hay ninguno anotado.
+legal-automatic-detection = Se pide un sistema automático de detección de fugas si la instalación entró en servicio en 2017 o después: { $source }, verificar.
+legal-records-kept = Los registros se conservan { $years } años ({ $source }).
+next-open-since = abierto desde el { $day }
+next-was-due = vencía el { $day }
+next-by = a más tardar el { $day }
+next-what = { $circuit ->
+    [none] { $what }
+   *[other] { $what } (circuito { $circuit })
+}
+next-searched-in-part = Se ha buscado desde entonces, pero según las notas no en cada parte visible y accesible, que es lo que hace un control de fugas
+covered-84-not-said = 15 lb o más de una sustancia regulada, o de un sustituto con PCA superior a 53 (84.106(a)); la climatización residencial y comercial ligera queda excluida, y las notas no dicen si esta lo es

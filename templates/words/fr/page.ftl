@@ -1,6 +1,5 @@
 # Mots que les modèles impriment d’eux-mêmes : titres, pied de page, têtes de colonnes.
 
-page-certificate = Certificat
 page-logo = Logo
 page-report = Rapport
 page-issue = édition
@@ -23,7 +22,6 @@ page-size = Taille
 page-still-open = Encore ouvert
 page-decided = Décidé
 page-next = À venir
-page-not-before = pas avant
 page-waiting = Si rien n’est fait
 page-safety = Sécurité
 page-checked = Vérifié ce jour
