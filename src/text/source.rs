@@ -64,7 +64,8 @@ impl Source {
     /// Keeps a text and finds its lines.
     pub fn new(path: String, text: String) -> Self {
         let ends = text.match_indices('\n').map(|(index, _)| index as u32 + 1);
-        let line_starts = std::iter::once(0).chain(ends).collect();
+        let mut line_starts: Vec<u32> = std::iter::once(0).chain(ends).collect();
+        line_starts.shrink_to_fit();
         Self {
             path,
             text,
