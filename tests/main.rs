@@ -22,6 +22,8 @@ mod history_report;
 mod ledger;
 mod look_up;
 mod mistakes;
+#[cfg(feature = "pdf")]
+mod photographs;
 mod points_by_hand;
 mod properties;
 mod published_leak_sizes;

@@ -6,6 +6,7 @@ use crate::job::Finding;
 use crate::notes::{Look, Proof};
 use crate::text::Diagnostic;
 use crate::vocabulary::finding_field::{FindingKind, FindingState};
+use crate::working::outcome::repaired_earlier;
 
 const FINDINGS: &str = "larchwick/cheese-store/2026-09-16/findings.md";
 
@@ -63,6 +64,10 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         }
         told.push(&point.value);
+        // Its whole life is read only where there is one.
+        if !repaired_earlier(scene.system, number, &point.value) {
+            continue;
+        }
         let life = PointHistory::of(scene.system, &point.value, number);
         let State::LeakingAgain { days, times, .. } = life.state else {
             continue;

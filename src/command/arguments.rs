@@ -439,6 +439,7 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
                 issue,
                 on,
                 json: format == Format::Json,
+                watching: false,
             };
             crate::command::report::report(loaded, target, &options, &console)
         }),
@@ -552,18 +553,19 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
         }),
         Command::Completions { shell } => completions(shell, &console),
         #[cfg(feature = "pdf")]
-        Command::Watch { path, report } => watch::watch(&path, &console, &|path| {
+        Command::Watch { path, report } => watch::watch(&path, &console, &|loaded, target| {
             if report {
-                with_book(path, &console, |loaded, target| {
-                    let options = crate::command::report::Options::default();
-                    crate::command::report::report(loaded, target, &options, &console)
-                })
+                let options = crate::command::report::Options {
+                    watching: true,
+                    ..Default::default()
+                };
+                crate::command::report::report(loaded, target, &options, &console)
             } else {
                 Exit::Fine
             }
         }),
         #[cfg(not(feature = "pdf"))]
-        Command::Watch { path } => watch::watch(&path, &console, &|_| Exit::Fine),
+        Command::Watch { path } => watch::watch(&path, &console, &|_, _| Exit::Fine),
         Command::Explain { name, path, format } => {
             explain::explain(&name, &path, format == Format::Json, &console)
         }

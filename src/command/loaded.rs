@@ -65,9 +65,9 @@ pub fn load(path: &Path) -> Result<(Loaded, Target), LoadFault> {
     let mut sources = Sources::default();
     let mut diagnostics = Diagnostics::default();
     let folder = read_folder(&root, &mut sources, &mut diagnostics).map_err(disk)?;
-    let notes = read_notes(folder, &mut sources, &mut diagnostics);
-    let asked = notes.asked.clone();
-    let printable = notes.printable.clone();
+    let mut notes = read_notes(folder, &mut sources, &mut diagnostics);
+    let asked = std::mem::take(&mut notes.asked);
+    let printable = std::mem::take(&mut notes.printable);
     let book = job::assemble(notes, &sources, &mut diagnostics);
     tell_unprintable(&printable, &sources, &mut diagnostics);
     let wrong: BTreeSet<FileId> = diagnostics
@@ -184,13 +184,6 @@ fn tell_unprintable(
     use crate::text::Diagnostic;
     for span in printable {
         let text = sources.text(*span);
-        if text.is_ascii()
-            && !text
-                .bytes()
-                .any(|byte| byte < 0x20 && byte != b'\n' && byte != b'\r')
-        {
-            continue;
-        }
         let found = unprintable(&text.replace('\r', "\n"));
         for (at, character) in found.into_iter().take(3) {
             diagnostics.push(

@@ -2,7 +2,9 @@
 
 use crate::command::console::{Console, Exit};
 use crate::command::loaded::{Loaded, Target};
-use crate::command::printed_report::{Branding, NotPrinted, branding, hexadecimal, print_report};
+use crate::command::printed_report::{
+    Branding, Manner, NotPrinted, branding, hexadecimal, print_report,
+};
 use crate::command::report::write_beside;
 use crate::job::{Site, System};
 use crate::report::mail::{Envelope, draft};
@@ -66,7 +68,7 @@ fn written(
     branding: &Branding,
     into: Option<&Path>,
 ) -> Result<(String, bool), NotPrinted> {
-    let report = print_report(loaded, (site, system, number), branding, false, None)?;
+    let report = print_report(loaded, (site, system, number), branding, &Manner::default())?;
     let visit = &system.visits[number];
     let text = |value: Option<&Noted<String>>| value.map(|noted| noted.value.clone());
     let contractor = loaded

@@ -11,6 +11,8 @@ mod convert_leak;
 mod due;
 mod explain;
 mod fresh_visit;
+#[cfg(feature = "pdf")]
+mod kept_photographs;
 mod loaded;
 #[cfg(feature = "pdf")]
 mod made_from;

@@ -1,11 +1,12 @@
 //! One visit's report in print: composed, its photographs prepared, typeset.
 
+use crate::command::kept_photographs::KeptPhotographs;
 use crate::command::loaded::Loaded;
 use crate::job::{Site, System};
 use crate::report::compose::{self, Composed, Scene, WantedPhotograph, compose};
 use crate::report::data::ReportData;
 use crate::report::issue::{ISSUED, Issues, State};
-use crate::report::photograph;
+use crate::report::photograph::{ALONE, BESIDE};
 use crate::report::typeset::{Manuscript, Pages, try_logo, typeset};
 use crate::report::visit_figures::{VisitFigures, figures_json};
 use crate::report::world::{Logo, OwnTemplates};
@@ -26,6 +27,19 @@ pub struct PrintedReport {
     pub pdf: Vec<u8>,
     /// The issues with the new one added, if one was made.
     pub issued: Option<Issues>,
+}
+
+/// How a report is printed.
+#[derive(Clone, Debug, Default)]
+pub struct Manner {
+    /// In spite of errors, with a watermark.
+    pub draft: bool,
+    /// The day of an issue, if one is made.
+    pub issuing: Option<Date>,
+    /// Photographs of earlier runs.
+    pub photographs: KeptPhotographs,
+    /// How many later reports may reuse what the typesetter worked out.
+    pub keep: usize,
 }
 
 /// Why there is none.
@@ -61,9 +75,9 @@ pub fn print_report(
     loaded: &Loaded,
     (site, system, number): (&Site, &System, usize),
     branding: &Branding,
-    draft: bool,
-    issuing: Option<Date>,
+    manner: &Manner,
 ) -> Result<PrintedReport, NotPrinted> {
+    let draft = manner.draft;
     let visit = &system.visits[number];
     let errors = loaded.errors_against(site, system, number);
     if errors.errors() > 0 && !draft {
@@ -88,7 +102,7 @@ pub fn print_report(
         .filter(|diagnostic| leads(diagnostic, loaded, &visit.path))
         .collect();
     let mut composed = compose(&scene, &leading, draft);
-    let photographs = photographs(loaded, &composed)?;
+    let photographs = photographs(loaded, &composed, &manner.photographs)?;
     let mut files = digests(loaded, site, system, number);
     files.extend(
         photographs
@@ -97,7 +111,7 @@ pub fn print_report(
     );
     let state = State::of(&composed.data, &scene.figures, site.units, files);
     let mut issues = issues(loaded, &visit.path)?;
-    let standing = issues.standing(&state, issuing.filter(|_| !draft));
+    let standing = issues.standing(&state, manner.issuing.filter(|_| !draft));
     composed.data.document.footer.issue = standing.foot;
     composed.data.revision = standing.revision;
     let new = standing.new.is_some();
@@ -119,7 +133,7 @@ pub fn print_report(
         attachment: &attachment,
         ident: &ident,
         creator,
-        keep: 0,
+        keep: manner.keep,
     };
     let typeset = typeset(&manuscript).map_err(|failure| match branding.templates {
         Some(_) => NotPrinted::Branding(format!("with the book's own templates, {failure}")),
@@ -148,24 +162,27 @@ struct Ready {
 }
 
 /// Reads and prepares the photographs of a report, on all cores.
-fn photographs(loaded: &Loaded, composed: &Composed) -> Result<Vec<Ready>, NotPrinted> {
-    let one = |wanted: &WantedPhotograph| {
+fn photographs(
+    loaded: &Loaded,
+    composed: &Composed,
+    kept: &KeptPhotographs,
+) -> Result<Vec<Ready>, NotPrinted> {
+    let one = |room: &mut Vec<u8>, wanted: &WantedPhotograph| {
         let bytes = std::fs::read(loaded.root.join(&wanted.path))
             .map_err(|error| format!("{}: {error}", wanted.path))?;
-        let longest = if wanted.half_width {
-            photograph::HALF_WIDTH
-        } else {
-            photograph::FULL_WIDTH
-        };
-        let prepared = photograph::prepare(&bytes, longest)
+        let frame = if wanted.half_width { BESIDE } else { ALONE };
+        let digest = hexadecimal(&Sha256::digest(&bytes));
+        let jpeg = kept
+            .ready(&bytes, &digest, frame, room)
             .map_err(|fault| format!("{}: {fault}", wanted.path))?;
         Ok(Ready {
             path: wanted.path.clone(),
-            digest: hexadecimal(&Sha256::digest(&bytes)),
-            jpeg: prepared.jpeg,
+            digest,
+            jpeg,
         })
     };
-    let ready: Result<Vec<Ready>, String> = composed.photographs.par_iter().map(one).collect();
+    let wanted = composed.photographs.par_iter();
+    let ready: Result<Vec<Ready>, String> = wanted.map_init(Vec::new, one).collect();
     ready.map_err(NotPrinted::Disk)
 }
 

@@ -1,9 +1,10 @@
 //! `report`: the PDFs of the visits under a path.
 
 use crate::command::console::{Console, Exit};
+use crate::command::kept_photographs::KeptPhotographs;
 use crate::command::loaded::{Loaded, Target};
 use crate::command::printed_history::print_history;
-use crate::command::printed_report::{Branding, NotPrinted, branding, print_report};
+use crate::command::printed_report::{Branding, Manner, NotPrinted, branding, print_report};
 use crate::job::{Site, System};
 use crate::report::issue::{ISSUED, Issues};
 use crate::text::{Diagnostics, render, summary};
@@ -33,7 +34,13 @@ pub struct Options<'o> {
     pub on: Option<Date>,
     /// JSON on standard output.
     pub json: bool,
+    /// Whether the same reports will be made again in a moment.
+    pub watching: bool,
 }
+
+/// While a book is watched, what was worked out for so few reports is kept; of more it would fill the
+/// memory.
+const KEPT_REPORTS: usize = 4;
 
 /// What came of one visit.
 enum Made {
@@ -82,6 +89,12 @@ pub fn report(loaded: &Loaded, target: &Target, options: &Options<'_>, console: 
             return Exit::Errors;
         }
     };
+    // Kept over one round of the reports watched: each, and the logo, ages what the others left.
+    let keep = if options.watching && visits.len() <= KEPT_REPORTS {
+        2 * (visits.len() + 1)
+    } else {
+        0
+    };
     let bar = progress(console, visits.len() as u64);
     let mut exit = Exit::Fine;
     let mut results: Vec<Value> = Vec::new();
@@ -89,7 +102,13 @@ pub fn report(loaded: &Loaded, target: &Target, options: &Options<'_>, console: 
     for (site, system, number) in visits {
         let path = system.visits[number].path.clone();
         bar.set_message(path.clone());
-        match one(loaded, (site, system, number), &branding, &folder, options) {
+        match one(
+            loaded,
+            (site, system, number),
+            &branding,
+            &folder,
+            (options, keep),
+        ) {
             Made::Written(name, length) => {
                 results.push(json!({ "visit": path, "pdf": name, "bytes": length }));
                 if !options.json {
@@ -149,7 +168,7 @@ fn one(
     visit: (&Site, &System, usize),
     branding: &Branding,
     folder: &Path,
-    options: &Options<'_>,
+    (options, kept): (&Options<'_>, usize),
 ) -> Made {
     let suffix = if options.draft { "-draft" } else { "" };
     if options.history {
@@ -159,8 +178,19 @@ fn one(
     }
     let path = &visit.1.visits[visit.2].path;
     let today = || visit.0.zone.to_datetime(Timestamp::now()).date();
-    let issuing = options.issue.then(|| options.on.unwrap_or_else(today));
-    match print_report(loaded, visit, branding, options.draft, issuing) {
+    // A folder that was asked for gets what was asked for, and nothing besides.
+    let photographs = if options.into.is_none() {
+        KeptPhotographs::within(folder)
+    } else {
+        KeptPhotographs::default()
+    };
+    let manner = Manner {
+        draft: options.draft,
+        issuing: options.issue.then(|| options.on.unwrap_or_else(today)),
+        photographs,
+        keep: kept,
+    };
+    match print_report(loaded, visit, branding, &manner) {
         Ok(report) => {
             if let Some(issues) = &report.issued
                 && let Err(message) = keep(loaded, path, issues)

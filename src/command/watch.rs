@@ -2,7 +2,7 @@
 
 use crate::command::check;
 use crate::command::console::{Console, Exit};
-use crate::command::loaded::{LoadFault, load};
+use crate::command::loaded::{LoadFault, Loaded, Target, load};
 use crate::notes::find_root;
 use notify::{EventKind, RecursiveMode, Watcher};
 use std::path::{Path, PathBuf};
@@ -15,7 +15,7 @@ const TOGETHER: Duration = Duration::from_millis(60);
 /// Checks a path now and after every change of the book, until it is interrupted.
 ///
 /// `print` is what is done beside the check, such as making the reports.
-pub fn watch(path: &Path, console: &Console, print: &dyn Fn(&Path) -> Exit) -> Exit {
+pub fn watch(path: &Path, console: &Console, print: &dyn Fn(&Loaded, &Target) -> Exit) -> Exit {
     let Ok(Some(root)) = find_root(path) else {
         console.err(&LoadFault::NoBook(path.to_path_buf()).message());
         return Exit::Usage;
@@ -40,7 +40,7 @@ pub fn watch(path: &Path, console: &Console, print: &dyn Fn(&Path) -> Exit) -> E
         match load(path) {
             Ok((loaded, target)) => {
                 check::people(&loaded, &target, console);
-                print(path);
+                print(&loaded, &target);
             }
             Err(fault) => console.err(&fault.message()),
         }

@@ -6,7 +6,7 @@ use crate::job::{System, Visit};
 use crate::text::Span;
 use crate::vocabulary::Identifier;
 use crate::vocabulary::finding_field::FindingState;
-use crate::working::outcome::{Standing, outcome};
+use crate::working::outcome::{Standing, standing_of};
 use jiff::civil::Date;
 
 /// A repair of a leak.
@@ -316,20 +316,12 @@ impl Life<'_> {
         if noted != Some(FindingState::RepairedProved) {
             return false;
         }
-        let Some((visit, found)) = self
-            .system
-            .visits
-            .get(number)
-            .zip(outcome(self.system, number))
-        else {
-            return false;
-        };
+        let visit = self.system.visits.get(number);
         visit
-            .findings
             .iter()
-            .zip(&found.standings)
-            .filter(|(finding, _)| finding.note.point.as_ref().is_some_and(|p| p.span == span))
-            .any(|(_, standing)| *standing == Standing::Proved)
+            .flat_map(|visit| &visit.findings)
+            .filter(|finding| finding.note.point.as_ref().is_some_and(|p| p.span == span))
+            .any(|finding| standing_of(self.system, number, finding) == Standing::Proved)
     }
 
     fn leak(&mut self, step: &Step) -> State {

@@ -12,6 +12,7 @@ use crate::text::{Diagnostic, Diagnostics, Noted, Sources, Span};
 use crate::vocabulary::site_file::{Language, UnitsWord};
 use crate::vocabulary::{Designation, Identifier};
 use jiff::tz::TimeZone;
+use rayon::prelude::*;
 
 /// Builds the book of the notes, telling everything that cannot be.
 pub fn assemble(notes: Notes, sources: &Sources, diagnostics: &mut Diagnostics) -> Book {
@@ -50,18 +51,37 @@ pub fn assemble(notes: Notes, sources: &Sources, diagnostics: &mut Diagnostics) 
         cylinder_events,
         sites: Vec::new(),
     };
-    let mut sites = Vec::new();
-    for site in notes.sites {
+    let (book_so_far, folder) = (&book, &notes.folder);
+    book.sites = on_all_cores(notes.sites, diagnostics, |site, diagnostics| {
         let mut assembler = SiteAssembler {
-            book: &book,
-            folder: &notes.folder,
+            book: book_so_far,
+            folder,
             sources,
             diagnostics,
         };
-        sites.push(assembler.site(site));
-    }
-    book.sites = sites;
+        assembler.site(site)
+    });
     book
+}
+
+/// Works on parts on all cores; what is made of them, and what is told of them, keeps their order.
+fn on_all_cores<P: Send, M: Send>(
+    parts: Vec<P>,
+    diagnostics: &mut Diagnostics,
+    make: impl Fn(P, &mut Diagnostics) -> M + Sync,
+) -> Vec<M> {
+    let made: Vec<(M, Diagnostics)> = parts
+        .into_par_iter()
+        .map(|part| {
+            let mut told = Diagnostics::default();
+            (make(part, &mut told), told)
+        })
+        .collect();
+    let keep = |(made, told)| {
+        diagnostics.append(told);
+        made
+    };
+    made.into_iter().map(keep).collect()
 }
 
 /// Tells a refrigerant that is not known.
@@ -166,11 +186,16 @@ impl SiteAssembler<'_> {
             rooms,
             systems: Vec::new(),
         };
-        site.systems = notes
-            .systems
-            .into_iter()
-            .map(|system| self.system(&site, zone.is_some(), system))
-            .collect();
+        let (book, folder, sources) = (self.book, self.folder, self.sources);
+        site.systems = on_all_cores(notes.systems, self.diagnostics, |system, diagnostics| {
+            let mut assembler = SiteAssembler {
+                book,
+                folder,
+                sources,
+                diagnostics,
+            };
+            assembler.system(&site, zone.is_some(), system)
+        });
         site
     }
 

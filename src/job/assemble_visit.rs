@@ -25,6 +25,17 @@ pub(super) struct VisitAssembler<'a> {
     pub diagnostics: &'a mut Diagnostics,
 }
 
+/// Gives back what the lists reserved beyond their length: of a large book that is a third of all.
+fn give_back(visit: &mut Visit) {
+    visit.movements.shrink_to_fit();
+    visit.detector_checks.shrink_to_fit();
+    visit.searches.shrink_to_fit();
+    visit.pressure_tests.shrink_to_fit();
+    visit.vacuum_tests.shrink_to_fit();
+    visit.operating.shrink_to_fit();
+    visit.findings.shrink_to_fit();
+}
+
 impl VisitAssembler<'_> {
     pub fn visit(&mut self, notes: VisitNotes) -> Visit {
         let files = notes.files();
@@ -67,6 +78,7 @@ impl VisitAssembler<'_> {
             self.findings_file(note, &mut visit, &names, readings_complete);
         }
         visit.movements.sort_by_key(|movement| movement.at.value);
+        give_back(&mut visit);
         visit
     }
 

@@ -33,7 +33,7 @@ pub struct Notes {
     pub folder: Folder,
     /// Every key the readers asked for, as table and name.
     pub asked: BTreeSet<(&'static str, &'static str)>,
-    /// Text of the notes that may reach an output.
+    /// Text of the notes that may reach an output and holds more than plain ASCII.
     pub printable: Vec<Span>,
 }
 
@@ -120,12 +120,10 @@ pub fn read_notes(folder: Folder, sources: &mut Sources, diagnostics: &mut Diagn
         reader.folder,
         &mut reader.diagnostics,
     );
-    let sites: Vec<SiteNotes> = tree
-        .folders
-        .iter()
-        .filter(|(_, node)| node.is_site())
-        .map(|(name, node)| reader.site(name, node))
-        .collect();
+    let sites = tree.folders.iter().filter(|(_, node)| node.is_site());
+    let sites = reader.on_all_cores(sites.collect(), |reader, (name, node)| {
+        reader.site(name, node)
+    });
     let systems = sites.iter().map(|site| site.systems.len()).sum::<usize>();
     if systems == 0 {
         reader.diagnostics.push(
@@ -215,8 +213,29 @@ impl<'r> BookReader<'r> {
     /// Takes up what another reader found.
     fn take_up(&mut self, mut other: BookReader<'_>) {
         self.diagnostics.append(other.diagnostics);
-        self.asked.append(&mut other.asked);
+        self.asked.extend(other.asked);
         self.printable.append(&mut other.printable);
+    }
+
+    /// Reads parts on all cores, in their order.
+    fn on_all_cores<P: Send, N: Send>(
+        &mut self,
+        parts: Vec<P>,
+        read: impl Fn(&mut BookReader<'r>, P) -> N + Sync,
+    ) -> Vec<N> {
+        let this = &*self;
+        let read: Vec<(N, BookReader)> = parts
+            .into_par_iter()
+            .map(|part| {
+                let mut reader = this.beside();
+                (read(&mut reader, part), reader)
+            })
+            .collect();
+        let keep = |(notes, reader)| {
+            self.take_up(reader);
+            notes
+        };
+        read.into_iter().map(keep).collect()
     }
 
     fn site(&mut self, name: &str, node: &Node) -> SiteNotes {
@@ -229,26 +248,10 @@ impl<'r> BookReader<'r> {
             self.folder,
             &mut self.diagnostics,
         );
-        let systems: Vec<_> = node
-            .folders
-            .iter()
-            .filter(|(_, node)| node.is_system())
-            .collect();
-        let read: Vec<(SystemNotes, BookReader)> = systems
-            .par_iter()
-            .map(|(system, node)| {
-                let mut reader = self.beside();
-                let notes = reader.system(&format!("{name}/{system}"), system, node);
-                (notes, reader)
-            })
-            .collect();
-        let systems = read
-            .into_iter()
-            .map(|(notes, reader)| {
-                self.take_up(reader);
-                notes
-            })
-            .collect();
+        let systems = node.folders.iter().filter(|(_, node)| node.is_system());
+        let systems = self.on_all_cores(systems.collect(), |reader, (system, node)| {
+            reader.system(&format!("{name}/{system}"), system, node)
+        });
         SiteNotes {
             name: name.to_owned(),
             site,
@@ -356,19 +359,19 @@ impl<'r> BookReader<'r> {
         }
         let source = self.sources.get(file);
         let mut diagnostics = Diagnostics::default();
-        let mended = toml_text::Mended::of(source);
-        let text = toml_text::parse(file, source, &mended, &mut diagnostics);
+        let mut room = String::new();
+        let text = toml_text::parse(file, source, &mut room, &mut diagnostics);
         let mut reader = FileReader {
             file,
             source,
             text: &text,
             diagnostics,
-            asked: BTreeSet::new(),
-            printable: Vec::new(),
+            asked: std::mem::take(&mut self.asked),
+            printable: std::mem::take(&mut self.printable),
         };
         let note = read(reader.top(table), &mut reader);
-        self.asked.append(&mut reader.asked);
-        self.printable.append(&mut reader.printable);
+        self.asked = reader.asked;
+        self.printable = reader.printable;
         self.diagnostics.append(reader.diagnostics);
         Some(FileNote {
             file,
@@ -383,12 +386,20 @@ impl<'r> BookReader<'r> {
         }
         let source = self.sources.get(file);
         let note = findings_note::read(file, source, &mut self.diagnostics);
-        self.printable.extend(public_lines(file, source));
+        let lines = public_lines(file, source).into_iter();
+        self.printable
+            .extend(lines.filter(|line| is_unusual(&source.text[line.range()])));
         Some(FileNote {
             file,
             note: Some(note),
         })
     }
+}
+
+/// Whether a text holds anything but plain letters, figures and signs, which every font can print.
+pub(super) fn is_unusual(text: &str) -> bool {
+    text.bytes()
+        .any(|byte| !byte.is_ascii() || (byte < 0x20 && byte != b'\n' && byte != b'\r'))
 }
 
 /// Lines of the findings that are not marked private and are no comment.

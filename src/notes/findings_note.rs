@@ -85,7 +85,7 @@ pub(super) fn read(file: FileId, source: &Source, diagnostics: &mut Diagnostics)
     let introduction = without_title(reader.blocks(0));
     let mut note = FindingsNote {
         introduction,
-        findings: Vec::new(),
+        findings: Vec::with_capacity(starts.len()),
     };
     for (index, start) in starts.iter().enumerate() {
         let end = starts.get(index + 1).copied().unwrap_or(events.len());
@@ -191,6 +191,9 @@ impl FindingReader<'_> {
             .filter_map(|picture| self.picture(&picture))
             .collect();
         note.sound = self.sound;
+        note.evidence.shrink_to_fit();
+        note.repairs.shrink_to_fit();
+        note.proofs.shrink_to_fit();
         note
     }
 

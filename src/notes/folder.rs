@@ -7,6 +7,7 @@ use rayon::prelude::*;
 use std::collections::BTreeMap;
 use std::io;
 use std::path::{Path, PathBuf};
+use std::string::FromUtf8Error;
 
 /// Finds the root of the book that holds a path: the nearest folder upwards with a `rimebook.toml`.
 pub fn find_root(path: &Path) -> io::Result<Option<PathBuf>> {
@@ -88,61 +89,63 @@ pub fn read_folder(
     let entries = walk
         .collect::<Result<Vec<_>, _>>()
         .map_err(io::Error::from)?;
-    for (entry, bytes) in read_texts(&entries)? {
-        if entry.file_type().is_dir() {
-            continue;
+    let read = entries.par_iter().map(|entry| read_file(root, entry));
+    for file in read.collect::<io::Result<Vec<_>>>()?.into_iter().flatten() {
+        folder.files.insert(file.path.clone(), file.fact);
+        match file.text {
+            None => {}
+            Some(Ok(source)) => {
+                folder.texts.insert(file.path, sources.add(source));
+            }
+            Some(Err(error)) => {
+                add_unreadable(file.path, &error, sources, &mut folder, diagnostics)
+            }
         }
-        let relative = entry.path().strip_prefix(root).unwrap_or(entry.path());
-        let path = relative
-            .components()
-            .map(|part| part.as_os_str().to_string_lossy())
-            .collect::<Vec<_>>()
-            .join("/");
-        let link = entry.path_is_symlink();
-        if !link && !entry.file_type().is_file() {
-            // A pipe or a device would never end.
-            continue;
-        }
-        if link || !is_text(&path) {
-            let fact = FileFact {
-                length: entry.metadata().map_or(0, |metadata| metadata.len()),
-                link,
-                head: if link {
-                    Vec::new()
-                } else {
-                    head(entry.path())?
-                },
-            };
-            folder.files.insert(path, fact);
-            continue;
-        }
-        let bytes = bytes.unwrap_or_default();
-        folder.files.insert(
-            path.clone(),
-            FileFact {
-                length: bytes.len() as u64,
-                link,
-                head: bytes.iter().copied().take(16).collect(),
-            },
-        );
-        add_text(path, bytes, sources, &mut folder, diagnostics);
     }
     Ok(folder)
 }
 
-/// A file of the walk, with its bytes if it is a text.
-type Read<'e> = (&'e walkdir::DirEntry, Option<Vec<u8>>);
+/// A file of the walk.
+struct FileRead {
+    path: String,
+    fact: FileFact,
+    /// Its text, if it is meant to be one.
+    text: Option<Result<Source, FromUtf8Error>>,
+}
 
-/// The entries with the bytes of text files, read on all cores, in the order of the walk.
-fn read_texts(entries: &[walkdir::DirEntry]) -> io::Result<Vec<Read<'_>>> {
-    entries
-        .par_iter()
-        .map(|entry| {
-            let is_text = entry.file_type().is_file() && is_text(&entry.path().to_string_lossy());
-            let bytes = is_text.then(|| std::fs::read(entry.path())).transpose()?;
-            Ok((entry, bytes))
-        })
-        .collect()
+/// Reads a file; none for a folder, and for a pipe or a device, which would never end.
+fn read_file(root: &Path, entry: &walkdir::DirEntry) -> io::Result<Option<FileRead>> {
+    let link = entry.path_is_symlink();
+    if entry.file_type().is_dir() || (!link && !entry.file_type().is_file()) {
+        return Ok(None);
+    }
+    let relative = entry.path().strip_prefix(root).unwrap_or(entry.path());
+    let path = relative
+        .components()
+        .map(|part| part.as_os_str().to_string_lossy())
+        .collect::<Vec<_>>()
+        .join("/");
+    if link || !is_text(&path) {
+        let fact = FileFact {
+            length: entry.metadata().map_or(0, |metadata| metadata.len()),
+            link,
+            head: if link {
+                Vec::new()
+            } else {
+                head(entry.path())?
+            },
+        };
+        let text = None;
+        return Ok(Some(FileRead { path, fact, text }));
+    }
+    let bytes = std::fs::read(entry.path())?;
+    let fact = FileFact {
+        length: bytes.len() as u64,
+        link,
+        head: bytes.iter().copied().take(16).collect(),
+    };
+    let text = Some(text_of(&path, bytes));
+    Ok(Some(FileRead { path, fact, text }))
 }
 
 fn is_text(path: &str) -> bool {
@@ -160,51 +163,47 @@ fn head(path: &Path) -> io::Result<Vec<u8>> {
     Ok(bytes)
 }
 
-fn add_text(
+fn text_of(path: &str, bytes: Vec<u8>) -> Result<Source, FromUtf8Error> {
+    let text = String::from_utf8(bytes)?;
+    let text = text
+        .strip_prefix('\u{feff}')
+        .map(str::to_owned)
+        .unwrap_or(text);
+    Ok(Source::new(path.to_owned(), text))
+}
+
+/// Keeps what can be read of a file whose bytes are not text, and tells where it ends.
+fn add_unreadable(
     path: String,
-    bytes: Vec<u8>,
+    error: &FromUtf8Error,
     sources: &mut Sources,
     folder: &mut Folder,
     diagnostics: &mut Diagnostics,
 ) {
-    match String::from_utf8(bytes) {
-        Ok(text) => {
-            let text = text
-                .strip_prefix('\u{feff}')
-                .map(str::to_owned)
-                .unwrap_or(text);
-            let file = sources.add(Source::new(path.clone(), text));
-            folder.texts.insert(path, file);
-        }
-        Err(error) => {
-            let valid = error.utf8_error().valid_up_to();
-            let byte = error.as_bytes().get(valid).copied().unwrap_or(0);
-            let wide = error.as_bytes().starts_with(&[0xff, 0xfe])
-                || error.as_bytes().starts_with(&[0xfe, 0xff]);
-            let mut text = String::from_utf8_lossy(&error.as_bytes()[..valid]).into_owned();
-            text.push('\u{fffd}');
-            let file = sources.add(Source::new(path.clone(), text));
-            let saved = if wide {
-                "it is saved as UTF-16"
-            } else {
-                "it is saved in an older encoding"
-            };
-            diagnostics.push(
-                Diagnostic::error(
-                    "not-utf-8",
-                    Span::new(file, valid..valid + '\u{fffd}'.len_utf8()),
-                    "this file is not saved as UTF-8",
-                )
-                .here(format!("byte {valid} is 0x{byte:02X}; {saved}"))
-                .why(
-                    "letters such as ° and ± would be read wrongly, so nothing of the file is used",
-                )
-                .cure("save it again with the encoding UTF-8"),
-            );
-            folder.texts.insert(path, file);
-            folder.unreadable.push(file);
-        }
-    }
+    let valid = error.utf8_error().valid_up_to();
+    let byte = error.as_bytes().get(valid).copied().unwrap_or(0);
+    let wide =
+        error.as_bytes().starts_with(&[0xff, 0xfe]) || error.as_bytes().starts_with(&[0xfe, 0xff]);
+    let mut text = String::from_utf8_lossy(&error.as_bytes()[..valid]).into_owned();
+    text.push('\u{fffd}');
+    let file = sources.add(Source::new(path.clone(), text));
+    let saved = if wide {
+        "it is saved as UTF-16"
+    } else {
+        "it is saved in an older encoding"
+    };
+    diagnostics.push(
+        Diagnostic::error(
+            "not-utf-8",
+            Span::new(file, valid..valid + '\u{fffd}'.len_utf8()),
+            "this file is not saved as UTF-8",
+        )
+        .here(format!("byte {valid} is 0x{byte:02X}; {saved}"))
+        .why("letters such as ° and ± would be read wrongly, so nothing of the file is used")
+        .cure("save it again with the encoding UTF-8"),
+    );
+    folder.texts.insert(path, file);
+    folder.unreadable.push(file);
 }
 
 /// A folder of the book with the names of what lies directly in it.

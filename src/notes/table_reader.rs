@@ -1,5 +1,6 @@
 //! Reads one table with typed keys: every wrong, missing or unknown key is told, and nothing wrong is used.
 
+use crate::notes::book_notes::is_unusual;
 use crate::notes::from_note::{FromNote, Reading, read_list};
 use crate::notes::toml_text::TomlText;
 use crate::text::{Diagnostic, Diagnostics, FileId, Noted, Source, Span, nearest, or_list};
@@ -27,7 +28,7 @@ pub(super) struct FileReader<'f, 's> {
     pub diagnostics: Diagnostics,
     /// Every key asked for, as table and name.
     pub asked: BTreeSet<(&'static str, &'static str)>,
-    /// Text that may reach an output.
+    /// Text that may reach an output and holds more than plain ASCII.
     pub printable: Vec<Span>,
 }
 
@@ -36,7 +37,6 @@ pub(super) struct TableReader<'t> {
     tree: &'t DeTable<'t>,
     table: &'static Table,
     span: Span,
-    read: BTreeSet<&'static str>,
     sound: bool,
     complete: bool,
 }
@@ -54,7 +54,6 @@ impl<'t> TableReader<'t> {
             tree,
             table,
             span,
-            read: BTreeSet::new(),
             sound: true,
             complete: true,
         }
@@ -76,7 +75,11 @@ impl<'t> TableReader<'t> {
         };
         let read = T::read(value, &reading, &mut file.diagnostics);
         self.sound &= read.is_some();
-        if read.is_some() && matches!(key.form, Form::Text) && key.name != PRIVATE.name {
+        if matches!(key.form, Form::Text)
+            && key.name != PRIVATE.name
+            && read.is_some()
+            && is_unusual(&file.source.text[value.span()])
+        {
             file.printable.push(Span::new(file.file, value.span()));
         }
         read.map(|read| Noted::new(read, Span::new(file.file, value.span())))
@@ -203,7 +206,6 @@ impl<'t> TableReader<'t> {
         example: &str,
     ) -> Option<&'t toml::Spanned<DeValue<'t>>> {
         file.asked.insert((self.table.name, name));
-        self.read.insert(name);
         let Some((key, value)) = self.tree.get_key_value(name) else {
             if file.text.may_hold(file.source, self.span, name) || (required && self.misspelt(name))
             {
@@ -250,13 +252,18 @@ impl<'t> TableReader<'t> {
 
     /// Tells every key that nobody asked for.
     pub fn finish(mut self, input: &mut FileReader<'_, '_>) -> Whole {
-        let known = self.table.names();
+        let of_table = |name: &str| self.table.entry(name).is_some();
         let mut unknown: Vec<_> = self
             .tree
             .iter()
-            .filter(|(key, _)| !known.contains(&key.get_ref().as_ref()))
+            .filter(|(key, _)| !of_table(key.get_ref()))
             .collect();
         unknown.sort_by_key(|(key, _)| key.span().start);
+        let known = if unknown.is_empty() {
+            Vec::new()
+        } else {
+            self.table.names()
+        };
         for (key, value) in unknown {
             self.sound = false;
             self.complete &= !matches!(value.get_ref(), DeValue::Table(_) | DeValue::Array(_));

@@ -1,7 +1,6 @@
 //! TOML text to a tree with spans, every syntax error told in words for people who are not programmers.
 
 use crate::text::{Diagnostic, Diagnostics, FileId, Source, Span};
-use std::borrow::Cow;
 use std::collections::BTreeSet;
 use std::ops::Range;
 use toml::Spanned;
@@ -21,6 +20,9 @@ pub(super) struct TomlText<'s> {
 impl TomlText<'_> {
     /// Whether any of these bytes could not be read.
     pub fn is_bad(&self, source: &Source, range: &Range<usize>) -> bool {
+        if self.bad_lines.is_empty() && self.bad_values.is_empty() {
+            return false;
+        }
         let first = source.position(range.start as u32).0;
         let last = source.position(range.end as u32).0;
         let overlaps = |bad: &Range<usize>| bad.start < range.end && range.start < bad.end;
@@ -29,6 +31,9 @@ impl TomlText<'_> {
 
     /// Whether a key that is not in a table may be on a line of it that could not be read.
     pub fn may_hold(&self, source: &Source, table: Span, key: &str) -> bool {
+        if self.bad_lines.is_empty() {
+            return false;
+        }
         let first = source.position(table.start).0;
         let last = source.position(table.end).0;
         if self.bad_lines.range(first..=last).next().is_some() {
@@ -51,17 +56,17 @@ type Fault = (Range<usize>, String);
 
 /// A text in which every line that would end its reading is blanked, byte for byte, so that what
 /// comes after it is read too; and what was wrong on those lines.
-pub(super) struct Mended<'s> {
-    text: Cow<'s, str>,
+struct Mended {
+    text: String,
     faults: Vec<Fault>,
     blanked: BTreeSet<usize>,
 }
 
-impl<'s> Mended<'s> {
+impl Mended {
     /// Blanks line by line until all the rest is read, within bounds.
-    pub fn of(source: &'s Source) -> Self {
+    fn of(source: &Source) -> Self {
         let mut mended = Self {
-            text: Cow::Borrowed(&source.text),
+            text: source.text.clone(),
             faults: Vec::new(),
             blanked: BTreeSet::new(),
         };
@@ -99,8 +104,8 @@ impl<'s> Mended<'s> {
         } else {
             first
         };
+        let mut text = self.text.clone();
         self.faults.push((at, message.to_owned()));
-        let mut text = self.text.to_string();
         for line in first..=last {
             if !self.blanked.insert(line) {
                 return false;
@@ -108,7 +113,7 @@ impl<'s> Mended<'s> {
             let range = source.line(line);
             text.replace_range(range.clone(), &blank(range.len(), header));
         }
-        self.text = Cow::Owned(text);
+        self.text = text;
         true
     }
 }
@@ -141,15 +146,20 @@ fn blank(length: usize, header: bool) -> String {
     }
 }
 
-/// Parses a file, telling every syntax error once.
+/// Parses a file, telling every syntax error once; `room` is for a text that has to be mended.
 pub(super) fn parse<'m>(
     file: FileId,
-    source: &Source,
-    mended: &'m Mended<'_>,
+    source: &'m Source,
+    room: &'m mut String,
     diagnostics: &mut Diagnostics,
 ) -> TomlText<'m> {
-    let (tree, errors) = DeTable::parse_recoverable(&mended.text);
-    let mut faults = mended.faults.clone();
+    let (mut tree, mut errors) = DeTable::parse_recoverable(&source.text);
+    let (mut faults, mut blanked) = (Vec::new(), BTreeSet::new());
+    if errors.iter().any(|error| ends_reading(error.message())) {
+        let mended = Mended::of(source);
+        (*room, faults, blanked) = (mended.text, mended.faults, mended.blanked);
+        (tree, errors) = DeTable::parse_recoverable(room);
+    }
     faults.extend(
         errors
             .iter()
@@ -167,7 +177,7 @@ pub(super) fn parse<'m>(
             wrong.push(fault);
         }
     }
-    bad_lines.extend(&mended.blanked);
+    bad_lines.extend(&blanked);
     for (range, message) in wrong.iter().take(MOST_TOLD) {
         diagnostics.push(explain(file, source, tree.get_ref(), range, message));
     }

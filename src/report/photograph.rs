@@ -11,14 +11,33 @@ use fast_image_resize::pixels::U8x3;
 use fast_image_resize::{FilterType, ResizeAlg, ResizeOptions, Resizer};
 use image::codecs::jpeg::{JpegDecoder, JpegEncoder};
 use image::codecs::png::PngDecoder;
-use image::{DynamicImage, ExtendedColorType, ImageDecoder, ImageResult, Limits, RgbImage};
+use image::{
+    ColorType, DynamicImage, ExtendedColorType, ImageDecoder, ImageResult, Limits, RgbImage,
+};
 use moxcms::{ColorProfile, Layout, TransformOptions};
 
-/// Longest side in pixels of a photograph alone: the template sets it 114 mm wide at most, 245 dots per
-/// inch, and 88 mm wide in the usual 4 to 3, 317 dots per inch.
-pub const FULL_WIDTH: u32 = 1100;
-/// Longest side in pixels of one of two photographs side by side: 55 mm wide, 323 dots per inch.
-pub const HALF_WIDTH: u32 = 700;
+/// The most pixels that a photograph gets, upright.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Frame {
+    /// Along the lines.
+    pub width: u32,
+    /// Down the page.
+    pub height: u32,
+}
+
+/// A photograph alone: the template sets it 114 mm wide and 66 mm high at most. Ten pixels a
+/// millimetre are 254 dots per inch.
+pub const ALONE: Frame = Frame {
+    width: 1140,
+    height: 660,
+};
+/// One of two photographs side by side: 55 mm wide and 66 mm high at most.
+pub const BESIDE: Frame = Frame {
+    width: 550,
+    height: 660,
+};
+/// Another number wherever the same picture comes out in other bytes than before.
+pub const EDITION: u32 = 1;
 
 const MOST_BYTES: usize = 60 << 20;
 const MOST_PIXELS: u64 = 120_000_000;
@@ -98,11 +117,29 @@ impl From<image::ImageError> for PhotographFault {
 
 /// Makes a photograph ready for print.
 ///
-/// `longest` is the most pixels along the longer side; a smaller picture keeps its size. The same
-/// bytes in give the same bytes out.
-pub fn prepare(bytes: &[u8], longest: u32) -> Result<Photograph, PhotographFault> {
-    let read = read(bytes)?;
-    let small = shrink(read.pixels, longest)?;
+/// A picture smaller than the frame keeps its size. The same bytes in give the same bytes out. `room`
+/// holds the pixels meanwhile; whoever prepares several gives it again, since room for twelve million
+/// pixels takes long to be had anew.
+pub fn prepare(
+    bytes: &[u8],
+    frame: Frame,
+    room: &mut Vec<u8>,
+) -> Result<Photograph, PhotographFault> {
+    use image::metadata::Orientation as O;
+    let read = read(bytes, room)?;
+    let lies = matches!(
+        read.orientation,
+        O::Rotate90 | O::Rotate270 | O::Rotate90FlipH | O::Rotate270FlipH
+    );
+    let frame = if lies {
+        Frame {
+            width: frame.height,
+            height: frame.width,
+        }
+    } else {
+        frame
+    };
+    let small = shrink(room, read.size, frame)?;
     let mut upright = DynamicImage::ImageRgb8(to_srgb(small, read.profile.as_deref()));
     upright.apply_orientation(read.orientation);
     encode(&upright.into_rgb8())
@@ -159,17 +196,18 @@ fn kind(bytes: &[u8]) -> Result<Kind, PhotographFault> {
     })
 }
 
-/// Pixels as they lie in the file, with what it says about them.
+/// What a file says about its pixels.
 struct Read {
-    pixels: RgbImage,
+    size: (u32, u32),
     orientation: image::metadata::Orientation,
     profile: Option<Vec<u8>>,
 }
 
-fn read(bytes: &[u8]) -> Result<Read, PhotographFault> {
+/// Reads the pixels as they lie in the file, three bytes each.
+fn read(bytes: &[u8], room: &mut Vec<u8>) -> Result<Read, PhotographFault> {
     match kind(bytes)? {
-        Kind::Jpeg => decode(JpegDecoder::new(Cursor::new(bytes))?),
-        Kind::Png => decode(png_decoder(bytes)?),
+        Kind::Jpeg => decode(JpegDecoder::new(Cursor::new(bytes))?, room),
+        Kind::Png => decode(png_decoder(bytes)?, room),
     }
 }
 
@@ -191,7 +229,7 @@ fn check_size(decoder: &impl ImageDecoder) -> Result<(), PhotographFault> {
     Ok(())
 }
 
-fn decode(mut decoder: impl ImageDecoder) -> Result<Read, PhotographFault> {
+fn decode(mut decoder: impl ImageDecoder, room: &mut Vec<u8>) -> Result<Read, PhotographFault> {
     check_size(&decoder)?;
     decoder.set_limits(limits())?;
     // A damaged profile or direction is no reason to refuse the picture.
@@ -199,14 +237,21 @@ fn decode(mut decoder: impl ImageDecoder) -> Result<Read, PhotographFault> {
     let orientation = decoder
         .orientation()
         .unwrap_or(image::metadata::Orientation::NoTransforms);
-    let image = DynamicImage::from_decoder(decoder)?;
-    let pixels = if image.color().has_alpha() {
-        on_white(&image)
+    let size = decoder.dimensions();
+    if decoder.color_type() == ColorType::Rgb8 {
+        room.resize(size.0 as usize * size.1 as usize * 3, 0);
+        decoder.read_image(room)?;
     } else {
-        image.into_rgb8()
-    };
+        let image = DynamicImage::from_decoder(decoder)?;
+        let pixels = if image.color().has_alpha() {
+            on_white(&image)
+        } else {
+            image.into_rgb8()
+        };
+        *room = pixels.into_raw();
+    }
     Ok(Read {
-        pixels,
+        size,
         orientation,
         profile,
     })
@@ -226,19 +271,26 @@ fn on_white(image: &DynamicImage) -> RgbImage {
     })
 }
 
-fn shrink(pixels: RgbImage, longest: u32) -> Result<RgbImage, PhotographFault> {
-    let (width, height) = pixels.dimensions();
-    let longest = longest.max(1);
-    if width.max(height) <= longest {
-        return Ok(pixels);
-    }
-    let ratio = f64::from(longest) / f64::from(width.max(height));
-    let scaled = |side: u32| ((f64::from(side) * ratio).round() as u32).max(1);
+fn shrink(
+    pixels: &[u8],
+    (width, height): (u32, u32),
+    frame: Frame,
+) -> Result<RgbImage, PhotographFault> {
     let broken = |reason: String| PhotographFault::Broken(reason);
+    let of_size = |pixels: Vec<u8>, (width, height): (u32, u32)| {
+        RgbImage::from_raw(width, height, pixels)
+            .ok_or_else(|| broken("its rows do not add up".to_owned()))
+    };
+    if width <= frame.width && height <= frame.height {
+        return of_size(pixels.to_vec(), (width, height));
+    }
+    let fits = |most: u32, side: u32| f64::from(most.max(1)) / f64::from(side);
+    let ratio = fits(frame.width, width).min(fits(frame.height, height));
+    let scaled = |side: u32| ((f64::from(side) * ratio).round() as u32).max(1);
     let (new_width, new_height) = (scaled(width), scaled(height));
     let mut shrunk = vec![0; new_width as usize * new_height as usize * 3];
     // Typed for this one kind of pixel: the untyped call would compile every kind there is.
-    let from = TypedImageRef::<U8x3>::from_buffer(width, height, pixels.as_raw())
+    let from = TypedImageRef::<U8x3>::from_buffer(width, height, pixels)
         .map_err(|e| broken(e.to_string()))?;
     let mut to = TypedImage::<U8x3>::from_buffer(new_width, new_height, &mut shrunk)
         .map_err(|e| broken(e.to_string()))?;
@@ -246,8 +298,7 @@ fn shrink(pixels: RgbImage, longest: u32) -> Result<RgbImage, PhotographFault> {
     Resizer::new()
         .resize_typed(&from, &mut to, &options)
         .map_err(|e| broken(e.to_string()))?;
-    RgbImage::from_raw(new_width, new_height, shrunk)
-        .ok_or_else(|| broken("its rows do not add up".to_owned()))
+    of_size(shrunk, (new_width, new_height))
 }
 
 /// Converts to sRGB; a missing or unusable profile means that the picture is taken for sRGB.
@@ -296,6 +347,15 @@ mod tests {
         })
     }
 
+    /// Prepares a picture of at most so many pixels on either side.
+    fn prepare(bytes: &[u8], most: u32) -> Result<Photograph, PhotographFault> {
+        let frame = Frame {
+            width: most,
+            height: most,
+        };
+        super::prepare(bytes, frame, &mut Vec::new())
+    }
+
     fn jpeg(pixels: &RgbImage) -> Vec<u8> {
         encode(pixels).unwrap().jpeg
     }
@@ -320,7 +380,7 @@ mod tests {
     fn a_picture_on_its_side_is_turned_upright_and_loses_its_metadata() {
         let lying = with_exif(&jpeg(&picture(64, 40)), 6);
         assert!(holds(&lying, b"GPS 41.1456"));
-        let ready = prepare(&lying, FULL_WIDTH).unwrap();
+        let ready = prepare(&lying, 1100).unwrap();
         assert_eq!((ready.width, ready.height), (40, 64));
         for mark in [&b"GPS"[..], b"Exif", b"camera", b"ICC_PROFILE"] {
             assert!(!holds(&ready.jpeg, mark));
@@ -341,6 +401,22 @@ mod tests {
     }
 
     #[test]
+    fn a_picture_fits_its_frame_upright_and_a_used_room_changes_nothing() {
+        let frame = Frame {
+            width: 400,
+            height: 100,
+        };
+        let mut room = vec![7; 12_345];
+        let standing = with_exif(&jpeg(&picture(600, 300)), 6);
+        let ready = super::prepare(&standing, frame, &mut room).unwrap();
+        assert_eq!((ready.width, ready.height), (50, 100));
+        let wide = jpeg(&picture(600, 300));
+        let ready = super::prepare(&wide, frame, &mut room).unwrap();
+        assert_eq!((ready.width, ready.height), (200, 100));
+        assert_eq!(Ok(ready), super::prepare(&wide, frame, &mut Vec::new()));
+    }
+
+    #[test]
     fn a_wide_gamut_is_converted_before_its_profile_is_dropped() {
         let profile = ColorProfile::new_display_p3().encode().unwrap();
         let green = RgbImage::from_pixel(32, 32, image::Rgb([120, 200, 80]));
@@ -350,7 +426,7 @@ mod tests {
         encoder
             .write_image(&green, 32, 32, ExtendedColorType::Rgb8)
             .unwrap();
-        let ready = prepare(&png, FULL_WIDTH).unwrap();
+        let ready = prepare(&png, 1100).unwrap();
         let out = image::load_from_memory(&ready.jpeg).unwrap().to_rgb8();
         let [red, green, blue] = out.get_pixel(16, 16).0.map(i32::from);
         // Derived by hand: curve of IEC 61966-2-1, then the matrix from P3-D65 (SMPTE EG 432-1) to
@@ -367,7 +443,7 @@ mod tests {
         let clear = image::RgbaImage::from_pixel(16, 16, image::Rgba([0, 0, 0, 0]));
         let mut png = Cursor::new(Vec::new());
         clear.write_to(&mut png, image::ImageFormat::Png).unwrap();
-        let ready = prepare(png.get_ref(), FULL_WIDTH).unwrap();
+        let ready = prepare(png.get_ref(), 1100).unwrap();
         let out = image::load_from_memory(&ready.jpeg).unwrap().to_rgb8();
         assert!(out.get_pixel(8, 8).0.iter().all(|&ink| ink > 250));
     }

@@ -238,7 +238,8 @@ pub fn try_logo(logo: &Logo) -> Result<(), TypesetFailure> {
         attachment: "{}",
         ident: "logo",
         creator: "",
-        keep: 0,
+        // The report that follows says what is kept.
+        keep: usize::MAX,
     };
     typeset(&manuscript).map(|_| ())
 }
@@ -288,7 +289,7 @@ mod tests {
             bytes
         };
         let ready = |number| {
-            photograph::prepare(&draw(number), photograph::FULL_WIDTH)
+            photograph::prepare(&draw(number), photograph::ALONE, &mut Vec::new())
                 .unwrap()
                 .jpeg
         };

@@ -65,9 +65,8 @@ pub fn last_verification(system: &System, number: usize) -> Option<Noted<Moment>
     (0..number).rev().find_map(|earlier| {
         let visit: &Visit = system.visits.get(earlier)?;
         let purpose = visit.note.as_ref()?.purpose?;
-        let found = outcome(system, earlier)?;
-        let all =
-            purpose.value == Purpose::Verification && found.kind == OutcomeKind::RepairVerified;
+        let all = purpose.value == Purpose::Verification
+            && outcome(system, earlier)?.kind == OutcomeKind::RepairVerified;
         all.then(|| visit.end().map(|end| Noted::new(end, purpose.span)))?
     })
 }

@@ -63,14 +63,9 @@ pub struct Source {
 impl Source {
     /// Keeps a text and finds its lines.
     pub fn new(path: String, text: String) -> Self {
-        let line_starts = std::iter::once(0)
-            .chain(
-                text.bytes()
-                    .enumerate()
-                    .filter(|(_, byte)| *byte == b'\n')
-                    .map(|(index, _)| index as u32 + 1),
-            )
-            .collect();
+        let ends = text.match_indices('\n').map(|(index, _)| index as u32 + 1);
+        let mut line_starts: Vec<u32> = std::iter::once(0).chain(ends).collect();
+        line_starts.shrink_to_fit();
         Self {
             path,
             text,
@@ -96,9 +91,11 @@ impl Source {
             .line_starts
             .get(line - 1)
             .map_or(self.text.len(), |start| *start as usize);
-        let rest = &self.text[start..];
-        let length = rest.find('\n').unwrap_or(rest.len());
-        start..start + rest[..length].trim_end_matches('\r').len()
+        let end = self
+            .line_starts
+            .get(line)
+            .map_or(self.text.len(), |next| *next as usize - 1);
+        start..start + self.text[start..end].trim_end_matches('\r').len()
     }
 }
 

@@ -244,6 +244,11 @@ pub fn shown(kind: OutcomeKind) -> &'static str {
     }
 }
 
+/// How one finding of a visit stands, without the rest of its outcome.
+pub fn standing_of(system: &System, number: usize, finding: &Finding) -> Standing {
+    standing(system, number, finding, &mut Vec::new())
+}
+
 fn standing(
     system: &System,
     number: usize,
@@ -368,7 +373,8 @@ pub fn proves(system: &System, visit: &Visit, proof: &Proof, after: Option<DateT
     shows && after.is_none_or(|after| clearance.at >= after)
 }
 
-fn repaired_earlier(system: &System, number: usize, point: &Identifier) -> bool {
+/// Whether a repair of a point is noted at an earlier visit, or the earlier history names the point.
+pub fn repaired_earlier(system: &System, number: usize, point: &Identifier) -> bool {
     system.visits[..number].iter().any(|visit| {
         visit.findings.iter().any(|finding| {
             !finding.note.repairs.is_empty()
