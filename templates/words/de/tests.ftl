@@ -108,7 +108,7 @@ hold-no-size-short = Druck hielt; keine Größe angebbar
 hold-strength = Festigkeitsprüfung: Sie sagt nichts über kleine Lecks.
 hold-strength-short = Nur Festigkeitsprüfung
 
-# Warum eine Druckprüfung nicht entscheidet, und was es klären würde.
+# Warum eine Druckprüfung nicht entscheidet, und was zur Klärung führt.
 
 hold-reason-no-temperature = Die Temperatur wurde nicht an beiden Enden abgelesen, so dass sich eine Druckänderung nicht von Erwärmung oder Abkühlung trennen lässt. Zur Klärung: die Temperatur der Leitung zu jedem Druck ablesen oder aufzeichnen.
 hold-reason-nitrogen-only = Die Temperaturkorrektur gibt es nur für Stickstoff.
@@ -152,7 +152,7 @@ vacuum-limit-too-short = Nur { $watched } lang beobachtet; verlangt sind { $with
 }.
 vacuum-no-limit = Kein Grenzwert für den Druck ist vermerkt.
 
-# Was eine Vakuumprüfung über ein Leck zeigt, und was es klären würde.
+# Was eine Vakuumprüfung über ein Leck zeigt, und was zur Klärung führt.
 
 vacuum-nothing-larger = Nichts Größeres als { $upper } wurde gezeigt.
 vacuum-nothing-larger-above-hold = Nichts Größeres als { $upper } wurde gezeigt, aber das Vakuum wurde nicht gehalten: Feuchte, Gas aus dem Öl oder nicht tief genug evakuiert.
@@ -170,12 +170,12 @@ vacuum-uneven = Die Prüfung entscheidet nicht: Der Druck steigt bald schneller,
 vacuum-coarse = Die Prüfung entscheidet nicht: Bis { $upper } bleibt möglich, mehr als der verlangte Grenzwert.
 vacuum-no-size = Der Anstieg flacht nicht ab; ohne das Volumen lässt sich keine Leckgröße angeben.
 vacuum-acceptance-only = Über ein Leck zeigt sie nicht mehr als das.
-vacuum-settle-second-fact = Ein Anstieg allein weist kein Leck nach. Was es klären würde: eine Druckprüfung mit Stickstoff und Schaummittel, oder eine Stunde weiter evakuieren und den Anstieg wiederholen; steigt das letzte Drittel wieder so schnell, strömt Luft ein, steigt es langsamer, ist es abgegebenes Gas.
-vacuum-settle-dry = Was es klären würde: das Vakuum mit trockenem Stickstoff brechen, den Trockner wechseln, erneut evakuieren, bis es hält, und den Anstieg wiederholen. Eine feuchte Anlage verbirgt ein Leck; dies ist also keine Freigabe.
-vacuum-settle-above-water = Was es klären würde: bei warmem Öl erneut evakuieren, den Anstieg wiederholen und die Verbindungen unter Druck mit Stickstoff und Schaummittel prüfen.
-vacuum-settle-uneven = Was es klären würde: erneut evakuieren, Ventile, Schläuche und Temperatur lassen, wie sie sind, und den Anstieg wiederholen. Eine Druckprüfung mit Stickstoff zeigt ein Leck, das kommt und geht, wenn es zu dieser Zeit offen ist.
-vacuum-settle-coarse = Was es klären würde: ein längerer Anstieg, ein feineres Messgerät oder ein kleinerer Teil des Kältekreises; oder eine Druckprüfung mit Stickstoff und Schaummittel.
-vacuum-settle-no-size = Was es klären würde: das geprüfte Volumen vermerken oder die Verbindungen unter Druck mit Stickstoff und Schaummittel prüfen.
+vacuum-settle-second-fact = Ein Anstieg allein ist noch kein Nachweis eines Lecks. Zur Klärung: eine Druckprüfung mit Stickstoff und Schaummittel, oder eine Stunde weiter evakuieren und den Anstieg wiederholen; steigt das letzte Drittel wieder so schnell, strömt Luft ein, steigt es langsamer, ist es abgegebenes Gas.
+vacuum-settle-dry = Zur Klärung: das Vakuum mit trockenem Stickstoff brechen, den Trockner wechseln, erneut evakuieren, bis es hält, und den Anstieg wiederholen. Eine feuchte Anlage verbirgt ein Leck; dies ist also keine Freigabe.
+vacuum-settle-above-water = Zur Klärung: bei warmem Öl erneut evakuieren, den Anstieg wiederholen und die Verbindungen unter Druck mit Stickstoff und Schaummittel prüfen.
+vacuum-settle-uneven = Zur Klärung: erneut evakuieren, Ventile, Schläuche und Temperatur lassen, wie sie sind, und den Anstieg wiederholen. Eine Druckprüfung mit Stickstoff zeigt ein Leck, das kommt und geht, wenn es zu dieser Zeit offen ist.
+vacuum-settle-coarse = Zur Klärung: ein längerer Anstieg, ein feineres Messgerät oder ein kleinerer Teil des Kältekreises; oder eine Druckprüfung mit Stickstoff und Schaummittel.
+vacuum-settle-no-size = Zur Klärung: das geprüfte Volumen vermerken oder die Verbindungen unter Druck mit Stickstoff und Schaummittel prüfen.
 vacuum-no-place = Eine Vakuumprüfung zeigt nicht, wo ein Leck liegt.
 
 # Warum eine Vakuumprüfung nicht mehr zeigt.
