@@ -298,7 +298,7 @@ fn origins() -> Vec<&'static str> {
         service_equivalent::LOW_SIDE.1,
         vacuum_test::AIR.2,
     ];
-    for call in ["Origin::Assumed(", "Origin::Constant(", "Text::Phrase("] {
+    for call in ["Origin::Assumed(", "Origin::Constant("] {
         let asked = workings.split(call).skip(1);
         let literal = |rest: &'static str| rest.trim_start().strip_prefix('"')?.split('"').next();
         all.extend(asked.filter_map(literal));
