@@ -10,6 +10,7 @@
 
 use divan::counter::ItemsCount;
 use divan::{Bencher, black_box};
+use rimebook::language::Words;
 use rimebook::notes::{Columns, Log, read_log};
 use rimebook::quantity::{Flavour, Kind, UnitSystem};
 use rimebook::report::chart::{Course as Drawn, chart};
@@ -69,8 +70,9 @@ fn draw(log: &Log) -> usize {
         flavour: Flavour::GaugePressure,
         written: log.pressure_unit,
         units: UnitSystem::Metric,
-        name: "Pressure (gauge)",
-        time_name: "Time since the start",
+        words: Words::english(),
+        name: "chart-pressure-gauge",
+        time_name: "chart-time-since-start",
         limit: None,
         from_zero: false,
         lines: Vec::new(),

@@ -1,6 +1,7 @@
 //! What each log of the case `vacuum-logs` is said to show. The logs are invented.
 
-use rimebook::text::{Diagnostics, Sources};
+use rimebook::language::Words;
+use rimebook::text::{Diagnostics, Message, Sources};
 use rimebook::working::vacuum_test::{Acceptance, Rise, rise};
 use rimebook::working::vacuum_verdict::Shown;
 use rimebook::{job, notes};
@@ -58,13 +59,22 @@ const EXPECTED: &[(&str, Acceptance, Shown, &str)] = {
     ]
 };
 
+/// The reasons of a test in English.
+fn said(rise: &Rise) -> Vec<String> {
+    let words = Words::english();
+    rise.reasons
+        .iter()
+        .map(|reason| words.say(reason))
+        .collect()
+}
+
 #[test]
 fn every_log_of_the_case_is_told_as_what_it_is() {
     let rises = rises("cold-room");
     let mut wrong = String::new();
     for (id, acceptance, shown, reason) in EXPECTED {
         let (_, rise) = rises.iter().find(|(name, _)| name == id).unwrap();
-        let said = rise.reasons.join(" ");
+        let said = said(rise).join(" ");
         if rise.acceptance != *acceptance || rise.shown != *shown || !said.contains(reason) {
             wrong += &format!("{id}: {:?} {:?} {said}\n", rise.acceptance, rise.shown);
         }
@@ -81,7 +91,7 @@ fn a_chiller_below_the_pressure_of_the_air_draws_it_in_as_in_the_test() {
     let rises = rises("chiller");
     let (_, rise) = &rises[0];
     assert!(
-        rise.reasons
+        said(rise)
             .iter()
             .any(|reason| reason.contains("draws air in"))
     );
@@ -106,13 +116,19 @@ fn no_words_claim_that_there_is_no_leak() {
         NoSize,
         AcceptanceOnly,
     ];
-    for words in all.map(Shown::words) {
-        for text in [words.says, words.without_bound, words.settles] {
+    let words = Words::english();
+    for shown in all {
+        let says = ["1 Pa m³/s", "none"].map(|upper| {
+            let message = Message::of(shown.sentence()).with("upper", upper);
+            words.say(&message.with("lower", upper))
+        });
+        let settles = shown.settles().map(|id| words.word(id));
+        for text in says.into_iter().chain(settles) {
             let text = text.to_lowercase();
             for claim in ["no leak ", "no leak.", "leak-free", "tight"] {
                 assert!(!text.replace("no leak size", "").contains(claim), "{text}");
             }
+            assert!(text.ends_with('.'), "{text}");
         }
-        assert!(!words.says.is_empty() || !words.without_bound.is_empty());
     }
 }

@@ -479,7 +479,8 @@ fn a_home_is_left_out_of_part_84_only_for_air_conditioning_and_heat_pumps() {
     let full: Measured<Mass> = parse("15 lb").unwrap();
     let why = |light_commercial| {
         let plant = shop(Category::ComfortCooling, light_commercial);
-        coverage(rules, find("R-410A").unwrap(), full.value.si(), plant).why
+        let covered = coverage(rules, find("R-410A").unwrap(), full.value.si(), plant);
+        rimebook::language::Words::english().text(&covered.why)
     };
     assert!(us84(shop(Category::ComfortCooling, None)));
     assert!(

@@ -1,7 +1,9 @@
 //! The course of a log as a chart: scaled points, ticks at round numbers, printed labels.
 
+use crate::language::Words;
 use crate::quantity::{Flavour, UnitSystem, print_as, print_si};
 use crate::report::data::{Axis, Chart, Limit, Series, SeriesStroke, Tick};
+use crate::text::Message;
 
 /// What is drawn.
 #[derive(Clone, Debug)]
@@ -16,10 +18,12 @@ pub struct Course<'a> {
     pub written: &'a str,
     /// Units of the site.
     pub units: UnitSystem,
-    /// Name of the value.
-    pub name: &'a str,
-    /// Name of the time.
-    pub time_name: &'a str,
+    /// Its language.
+    pub words: &'a Words,
+    /// Message of the name of the value.
+    pub name: &'static str,
+    /// Message of the name of the time.
+    pub time_name: &'static str,
     /// A limit, SI, and its label.
     pub limit: Option<(f64, String)>,
     /// Whether the vertical axis begins at zero.
@@ -44,6 +48,8 @@ const MOST_POINTS: usize = 400;
 
 /// Draws a course; `None` where there is nothing to draw.
 pub fn chart(course: &Course<'_>) -> Option<Chart> {
+    let words = course.words;
+    let name = words.word(course.name);
     let end_s = *course.time_s.last()?;
     let (time_unit, time_scale) = if end_s > 3.0 * 3600.0 {
         ("h", 3600.0)
@@ -87,33 +93,32 @@ pub fn chart(course: &Course<'_>) -> Option<Chart> {
             .into_iter()
             .map(|(value, label)| Tick {
                 at: place(value),
-                label,
+                label: words.figure(&label),
             })
             .collect(),
     };
     let at = |si: f64| format!("{} {unit}", trimmed(to_unit(si)));
-    let first = at(*course.value_si.first()?);
-    let last = at(*course.value_si.last()?);
-    Some(Chart {
-        alt: format!(
-            "{} over {} {time_unit}: from {first} at the start to {last} at the end{}.",
-            course.name,
-            trimmed(end_s / time_scale),
-            course
-                .limit
-                .as_ref()
-                .map_or_else(String::new, |(_, label)| format!("; {label}")),
+    let limit = course.limit.as_ref();
+    let alt = Message::of("chart-alt")
+        .with("name", name.as_str())
+        .figure(
+            "time",
+            format!("{} {time_unit}", trimmed(end_s / time_scale)),
         )
-        .replace('\u{a0}', " "),
+        .figure("first", at(*course.value_si.first()?))
+        .figure("last", at(*course.value_si.last()?))
+        .with("limit", limit.map_or("none", |(_, label)| label.as_str()));
+    Some(Chart {
+        alt: words.say(&alt).replace('\u{a0}', " "),
         caption: String::new(),
         across: axis(
-            format!("{}, {time_unit}", course.time_name),
+            format!("{}, {time_unit}", words.word(course.time_name)),
             across_ticks,
             &|value| value / across_end,
         ),
-        up: axis(format!("{}, {unit}", course.name), up_ticks, &place),
+        up: axis(format!("{name}, {unit}"), up_ticks, &place),
         series: std::iter::once(Series {
-            label: "measured".to_owned(),
+            label: words.word("chart-measured"),
             stroke: SeriesStroke::Full,
             points,
         })

@@ -313,6 +313,7 @@ pub fn pressure_tests_json(
     site: &Site,
     visit: &Visit,
 ) -> serde_json::Value {
+    let words = Words::english();
     visit
         .pressure_tests
         .iter()
@@ -324,9 +325,9 @@ pub fn pressure_tests_json(
                 .map(|limit| limit.value.print(site.units));
             serde_json::json!({
                 "id": test.id.0,
-                "verdict": hold.verdict.sentence(&size.unwrap_or_default()),
-                "reasons": hold.reasons,
-                "would-help": hold.most_help(),
+                "verdict": words.say(&hold.verdict.sentence(&size.unwrap_or_default())),
+                "reasons": hold.reasons.iter().map(|reason| words.say(reason)).collect::<Vec<_>>(),
+                "would-help": hold.most_help().map(|help| words.say(&help)),
             })
         })
         .collect()

@@ -2,7 +2,7 @@
 
 use crate::job::{Atmosphere, Visit};
 use crate::quantity::{Flavour, Measured, Pressure};
-use crate::text::Noted;
+use crate::text::{Message, Noted};
 use crate::working::hold_budget::{Budget, Cause, Contribution};
 use crate::working::working::{Origin, Value, Working};
 
@@ -67,7 +67,7 @@ impl<'v> Air<'v> {
         }
         let part = Contribution {
             cause: Cause::Air,
-            what: "change of the air pressure, 5 hPa at most",
+            what: Message::of("budget-air"),
             pascal: AIR_PA / 3f64.sqrt(),
             origin: Origin::Assumed(
                 "the air pressure may have changed by 5 hPa between the readings",

@@ -2,6 +2,7 @@
 //! one it would help most to know better.
 
 use crate::quantity::Flavour;
+use crate::text::Message;
 use crate::working::working::{Origin, Value, Working, rounded};
 
 /// Which input a contribution belongs to.
@@ -23,7 +24,7 @@ pub struct Contribution {
     /// Which input.
     pub cause: Cause,
     /// What it is.
-    pub what: &'static str,
+    pub what: Message,
     /// Standard uncertainty of the change of pressure from it, Pa.
     pub pascal: f64,
     /// Source or assumption.
@@ -76,7 +77,7 @@ impl Budget {
     }
 
     /// Which input it would help most to know better, as a sentence.
-    pub fn most_help(&self) -> Option<String> {
+    pub fn most_help(&self) -> Option<Message> {
         let share = |cause| -> f64 {
             let of_it = self.contributions.iter().filter(|part| part.cause == cause);
             of_it.map(|part| self.share(part)).sum()
@@ -85,28 +86,21 @@ impl Budget {
             .map(|cause| (cause, share(cause)))
             .into_iter()
             .reduce(|a, b| if b.1 > a.1 { b } else { a })?;
-        let (what, cure) = match cause {
-            Cause::Temperature => ("Temperature", "log a whole day at a steadier temperature"),
-            Cause::Scatter => (
-                "What the fit of the log leaves over",
-                "shade the pipe and the thermometer, and keep doors and fans as they are",
-            ),
-            Cause::Gauge => ("The gauge", "read a finer gauge, or hold longer"),
-            Cause::Air => (
-                "The pressure of the air",
-                "read a barometer at both ends, or an absolute gauge",
-            ),
+        let id = match cause {
+            Cause::Temperature => "help-temperature",
+            Cause::Scatter => "help-scatter",
+            Cause::Gauge => "help-gauge",
+            Cause::Air => "help-air",
         };
-        let no_gauge = if cause != Cause::Gauge && share(Cause::Gauge) < 0.1 {
-            "; a finer gauge would gain little"
+        let finer = if share(Cause::Gauge) < 0.1 {
+            "little"
         } else {
-            ""
+            "some"
         };
         (most > 0.0).then(|| {
-            format!(
-                "{what} makes up {}\u{a0}% of the variance: to show smaller leaks, {cure}{no_gauge}.",
-                rounded(100.0 * most, 0)
-            )
+            Message::of(id)
+                .figure("share", format!("{}\u{a0}%", rounded(100.0 * most, 0)))
+                .with("finer", finer)
         })
     }
 }

@@ -3,7 +3,7 @@
 use crate::job::{PressureTest, Visit};
 use crate::quantity::{Flavour, Measured, Pressure};
 use crate::refrigerant::nitrogen_z;
-use crate::text::Text;
+use crate::text::{Message, Text};
 use crate::vocabulary::readings_file::TestGas;
 use crate::working::hold_air::Air;
 use crate::working::hold_budget::{Budget, Cause, Contribution};
@@ -35,7 +35,7 @@ const LAG_K: f64 = 0.7;
 /// Share of a temperature change that the gas may not have followed.
 const FOLLOWED: f64 = 0.10;
 /// Where those come from.
-const STUDY: &str = "simulated tests with these values were covered in 85 to 100 % of runs; not measured on this plant";
+pub const STUDY: &str = "simulated tests with these values were covered in 85 to 100 % of runs; not measured on this plant";
 
 /// End pressure of a constant amount of nitrogen, Pa, from `p₁`, `T₁`, `T₂` (Pa absolute, K).
 ///
@@ -63,22 +63,22 @@ pub(super) fn expected(
     test: &PressureTest,
     visit: &Visit,
     id: &str,
-    reasons: &mut Vec<String>,
+    reasons: &mut Vec<Message>,
 ) -> Option<Figure> {
-    let mut working = Working::of(&EXPECTED, id, "Pressure expected at the end of the test");
+    let mut working = Working::of(&EXPECTED, id, Message::of("hold-expected-title"));
     let p1 = Air::of(visit).absolute(&mut working, "p₁", &test.start.pressure);
     let (Some(t1), Some(t2)) = (&test.start.temperature, &test.end.temperature) else {
-        reasons.push("The temperature was not read at both ends, so that a change of pressure cannot be told from warming or cooling. To settle it: read the pipe's temperature with each pressure, or log it.".to_owned());
+        reasons.push(Message::of("hold-reason-no-temperature"));
         return None;
     };
     let t1 = working.take("T₁", t1);
     let t2 = working.take("T₂", t2);
     if !nitrogenous(test) {
-        reasons.push("The correction for temperature is made for nitrogen only.".to_owned());
+        reasons.push(Message::of("hold-reason-nitrogen-only"));
         return None;
     }
     let Some(expected) = expected_pressure_pa(p1, t1, t2) else {
-        reasons.push("The readings lie outside the table of nitrogen (0.5 to 60 bar absolute, −40 to 70 °C).".to_owned());
+        reasons.push(Message::of("hold-reason-outside-table"));
         return None;
     };
     for (symbol, pressure, temperature) in [("Z₁", p1, t1), ("Z₂", expected, t2)] {
@@ -93,7 +93,7 @@ pub(super) fn expected(
         .gas
         .is_some_and(|gas| gas.value == TestGas::FormingGas)
     {
-        working.note("Five percent of hydrogen in the nitrogen is left out of Z.");
+        working.note(Message::of("hold-note-hydrogen"));
     }
     let [thermometer, lag, followed] = temperature_parts_pa(expected / t2, t2 - t1);
     Some(working.finish(Value::Computed {
@@ -128,11 +128,7 @@ pub(super) fn change(
     expected: &Figure,
     id: &str,
 ) -> (Figure, Budget) {
-    let mut working = Working::of(
-        &CHANGE,
-        id,
-        "Pressure lost beyond what temperature explains",
-    );
+    let mut working = Working::of(&CHANGE, id, Message::of("hold-change-title"));
     let expected_pa = working.take_figure("p₂'", expected);
     let mut air = Air::of(visit);
     let p2 = air.absolute(&mut working, "p₂", &test.end.pressure);
@@ -149,12 +145,12 @@ pub(super) fn change(
     working.input("f", Value::Number(FOLLOWED, 2), Origin::Assumed(STUDY));
     let mut budget = Budget::default();
     for (symbol, what, reading) in [
-        ("u(p₁)", "gauge at the start", &test.start),
-        ("u(p₂)", "gauge at the end", &test.end),
+        ("u(p₁)", "budget-gauge-start", &test.start),
+        ("u(p₂)", "budget-gauge-end", &test.end),
     ] {
         let part = Contribution {
             cause: Cause::Gauge,
-            what,
+            what: Message::of(what),
             pascal: reading_uncertainty(&reading.pressure.value),
             origin: Origin::Note(reading.pressure.span),
         };
@@ -162,25 +158,20 @@ pub(super) fn change(
     }
     let [thermometer, lag, followed] = temperature_parts_pa(expected_pa / t2, t2 - t1);
     for (symbol, what, pascal) in [
-        ("u_T", "thermometer, 0.3 K at each end", thermometer),
-        ("u_lag", "gas behind the pipe, 0.7 K at each end", lag),
-        (
-            "u_f",
-            "10 % of the change of temperature not followed",
-            followed,
-        ),
+        ("u_T", "budget-thermometer", thermometer),
+        ("u_lag", "budget-lag", lag),
+        ("u_f", "budget-not-followed", followed),
     ] {
         let part = Contribution {
             cause: Cause::Temperature,
-            what,
+            what: Message::of(what),
             pascal,
             origin: Origin::Assumed(STUDY),
         };
         budget.add(&mut working, symbol, part);
     }
     air.contribute(&mut working, &mut budget);
-    working
-        .note("A constant error of the gauge cancels, since both readings are of the same gauge.");
+    working.note(Message::of("hold-note-gauge-cancels"));
     let figure = working.finish(Value::Computed {
         flavour: Flavour::PressureDifference,
         si: expected_pa - p2,

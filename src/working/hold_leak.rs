@@ -3,7 +3,7 @@
 
 use crate::job::PressureTest;
 use crate::quantity::{Flavour, Measured, Volume};
-use crate::text::Noted;
+use crate::text::{Message, Noted};
 use crate::working::hold_budget::Budget;
 use crate::working::working::{Figure, Method, Origin, Value, Working};
 
@@ -84,7 +84,7 @@ pub(super) fn leak(
     volumes: &[&Noted<Measured<Volume>>],
     id: impl Fn(&str) -> String,
 ) -> Leak {
-    let mut working = Working::of(&LEAK, id("leak"), "Mean leak over the test");
+    let mut working = Working::of(&LEAK, id("leak"), Message::of("hold-leak-title"));
     let delta = working.take_figure("Δ", change);
     let (volume, seconds) = take_volume_and_time(&mut working, test, volumes);
     let halves = volumes.iter().filter_map(|noted| noted.value.uncertainty);
@@ -93,12 +93,12 @@ pub(super) fn leak(
     let u = (half_width(change) * volume / seconds).hypot(delta * u_volume / seconds);
     let leak = working.finish(throughput(q, Some(u)));
 
-    let title = "Largest leak that this test leaves possible";
+    let title = Message::of("hold-limit-title");
     let mut working = Working::of(&LIMIT, id("limit"), title);
     working.take_figure("Q", &leak);
     let limit = working.finish(throughput(q.max(0.0) + u, None));
 
-    let title = "Smallest leak that this test could have shown";
+    let title = Message::of("hold-smallest-title");
     let mut working = Working::of(&SMALLEST, id("smallest"), title);
     let u_delta = working.input(
         "u(Δ)",
@@ -110,7 +110,7 @@ pub(super) fn leak(
         Origin::Figure(change.id.clone()),
     );
     let (volume, seconds) = take_volume_and_time(&mut working, test, volumes);
-    working.note("A smaller leak cannot be told from none by this test.");
+    working.note(Message::of("hold-note-smaller"));
     let smallest = working.finish(throughput(
         smallest_throughput(u_delta, volume, seconds),
         None,

@@ -2,6 +2,7 @@
 
 use crate::job::{PressureTest, Visit};
 use crate::quantity::Flavour;
+use crate::text::Message;
 use crate::working::hold_air::Air;
 use crate::working::hold_budget::{Budget, Cause, Contribution};
 use crate::working::hold_change::nitrogenous;
@@ -15,34 +16,31 @@ pub static LOG_CHANGE: Method = Method {
     name: "Pressure lost beyond what temperature explains, fitted over the whole log",
     formula: "p = [ZT ÷ (ZT)₀] × (P₀ − D × t ÷ t_end) + c₁ × dT/dt + c₂ × (T − T̄) by least squares;  Δ = D;  u²(Δ) = u_fit² + u_share² + u_step² + u²(air);  U = 3u",
     mathematics: "p = (Z T) / (Z T)_0 dot (P_0 - D dot t / t_\"end\") + c_1 dot (d T) / (d t) + c_2 dot (T - overline(T)), \\ Delta = D, quad u^2(Delta) = u_\"fit\"^2 + u_\"share\"^2 + u_\"step\"^2 + u^2(\"air\")",
-    source: "real gas at constant volume, Z of nitrogen from the table made with CoolProp 8.0.0; least squares with the share and the lag held near 1 and 0; variance times the integrated autocorrelation; a reading's step as step/√12, JCGM 100:2008 F.2.2.1; coverage factor 3, after simulated logs",
+    source: "least squares with the share and the lag held near 1 and 0; real gas at constant volume, Z of nitrogen from the table made with CoolProp 8.0.0; variance times the integrated autocorrelation; a reading's step as step/√12, JCGM 100:2008 F.2.2.1; coverage factor 3, after simulated logs",
 };
 
 /// Longest stretch without a row that is passed over in silence, s.
 const GAP_S: f64 = 3600.0;
 
-const SIMULATED: &str = "simulated logs with these values were covered in 87 to 100 % of runs; not measured on this plant";
+/// Where the share and its doubt come from.
+pub const SIMULATED: &str = "simulated logs with these values were covered in 87 to 100 % of runs; not measured on this plant";
 
 /// The loss over a log of a day; `None` where two readings have to do, with the reason if there is a log.
 pub(super) fn log_change(
     test: &PressureTest,
     visit: &Visit,
     id: &str,
-    reasons: &mut Vec<String>,
+    reasons: &mut Vec<Message>,
 ) -> Option<(Figure, Budget)> {
     let log = test.log.as_ref()?;
     if !nitrogenous(test) || log.temperature_k.is_empty() {
         return None;
     }
     if !is_long(test) {
-        reasons.push("The log is shorter than 23 hours: only its first and last rows are worked out, the rows between are drawn.".to_owned());
+        reasons.push(Message::of("hold-reason-log-short"));
         return None;
     }
-    let mut working = Working::of(
-        &LOG_CHANGE,
-        id,
-        "Pressure lost beyond what temperature explains",
-    );
+    let mut working = Working::of(&LOG_CHANGE, id, Message::of("hold-change-title"));
     let mut air = Air::of(visit);
     let air_pa = if log.gauge {
         air.take(&mut working)
@@ -56,7 +54,7 @@ pub(super) fn log_change(
         temperature_k: &log.temperature_k,
     });
     let Some(fit) = fit else {
-        reasons.push("The log has too few rows, or rows outside the table of nitrogen, for a fit: only its first and last rows are worked out.".to_owned());
+        reasons.push(Message::of("hold-reason-log-unfit"));
         return None;
     };
     let origin = log.span.map_or(Origin::Constant("the log"), Origin::Note);
@@ -66,28 +64,28 @@ pub(super) fn log_change(
         (
             "u_fit",
             Cause::Scatter,
-            "scatter about the fit, with its autocorrelation",
+            "budget-scatter",
             fit.scatter_pa,
             origin.clone(),
         ),
         (
             "u_share",
             Cause::Temperature,
-            "share of the warming that the gas followed, as fitted",
+            "budget-share-followed",
             fit.following_pa,
             Origin::Assumed(SIMULATED),
         ),
         (
             "u_step",
             Cause::Gauge,
-            "step of the gauge",
+            "budget-step",
             log.pressure_step_pa / 12f64.sqrt(),
             origin,
         ),
     ] {
         let part = Contribution {
             cause,
-            what,
+            what: Message::of(what),
             pascal,
             origin,
         };
@@ -99,7 +97,7 @@ pub(super) fn log_change(
         _ => None,
     });
     if widest.fold(0.0, f64::max) > GAP_S {
-        working.note("The log has gaps of more than an hour; what happened in them is not seen.");
+        working.note(Message::of("hold-note-gaps"));
     }
     let figure = working.finish(Value::Computed {
         flavour: Flavour::PressureDifference,
@@ -143,7 +141,7 @@ fn take_fit(working: &mut Working, fit: &LogFit, rows: usize, origin: &Origin) {
         Origin::Assumed("holds c₁: gas is not behind the thermometer, to within this"),
     );
     let Some((share, behind)) = fit.followed.zip(fit.behind_s) else {
-        working.note("The temperature hardly moved, so that the log does not tell how the gas follows it; it is taken to follow.");
+        working.note(Message::of("hold-note-temperature-still"));
         return;
     };
     let fitted = Origin::Constant("fitted, from c₂ and c₁");

@@ -1,6 +1,7 @@
 //! What a pressure test shows, and the words for it.
 
 use crate::job::{PressureReading, PressureTest};
+use crate::text::Message;
 use crate::vocabulary::readings_file::PressureTestPurpose;
 
 /// What a pressure test shows.
@@ -19,37 +20,25 @@ pub enum HoldVerdict {
 }
 
 impl HoldVerdict {
-    /// The sentence, and a few words for a line; `{}` stands for the largest leak left possible.
-    const fn words(self) -> (&'static str, &'static str) {
+    /// Messages of the sentence, and of a few words for a line.
+    const fn ids(self) -> (&'static str, &'static str) {
         match self {
-            HoldVerdict::NothingLarger => (
-                "Nothing larger than {} was shown.",
-                "Nothing larger than {}",
-            ),
-            HoldVerdict::Leak => (
-                "More pressure was lost than temperature and readings explain: it leaks.",
-                "Pressure was lost",
-            ),
-            HoldVerdict::Inconclusive => ("The test does not decide.", "Not decided"),
-            HoldVerdict::HeldNoSize => (
-                "The pressure held within its uncertainty; no leak size can be stated without the volume.",
-                "Pressure held; no size can be stated",
-            ),
-            HoldVerdict::Strength => (
-                "Strength test: it says nothing about small leaks.",
-                "Strength test only",
-            ),
+            HoldVerdict::NothingLarger => ("hold-nothing-larger", "hold-nothing-larger-short"),
+            HoldVerdict::Leak => ("hold-leak", "hold-leak-short"),
+            HoldVerdict::Inconclusive => ("hold-inconclusive", "hold-inconclusive-short"),
+            HoldVerdict::HeldNoSize => ("hold-no-size", "hold-no-size-short"),
+            HoldVerdict::Strength => ("hold-strength", "hold-strength-short"),
         }
     }
 
     /// The verdict as a sentence, with the largest leak left possible as printed.
-    pub fn sentence(self, size: &str) -> String {
-        self.words().0.replace("{}", size)
+    pub fn sentence(self, size: &str) -> Message {
+        Message::of(self.ids().0).figure("size", size)
     }
 
     /// The verdict in a few words, with the largest leak left possible as printed.
-    pub fn short(self, size: &str) -> String {
-        self.words().1.replace("{}", size)
+    pub fn short(self, size: &str) -> Message {
+        Message::of(self.ids().1).figure("size", size)
     }
 }
 
@@ -84,7 +73,7 @@ pub(super) fn judge(
     test: &PressureTest,
     change: Option<Interval>,
     leak: Option<Interval>,
-    reasons: &mut Vec<String>,
+    reasons: &mut Vec<Message>,
 ) -> HoldVerdict {
     let strength = |purpose| purpose == PressureTestPurpose::Strength;
     if test.note.purpose.is_some_and(|noted| strength(noted.value)) {
@@ -94,8 +83,8 @@ pub(super) fn judge(
         return HoldVerdict::Inconclusive;
     };
     if !is_steady(test) {
-        reasons.push("The test was shorter than 23 hours and its start and end temperatures differ by more than 2 K: the gas may lag behind the pipe by more than a leak would show.".to_owned());
-        reasons.push("To settle it: read again when the pipe is within 2 K of its temperature at the start, or log pressure and temperature for 23 hours or more.".to_owned());
+        reasons.push(Message::of("hold-reason-unsteady"));
+        reasons.push(Message::of("hold-settle-unsteady"));
         return HoldVerdict::Inconclusive;
     }
     let limit = test.note.leak_limit.map(|limit| limit.value.value.si());
@@ -104,11 +93,11 @@ pub(super) fn judge(
         None => (lost, u_lost, None),
     };
     if lost < -u {
-        reasons.push("The pressure rose by more than the readings explain; check the thermometer's place, and whether a valve let gas in.".to_owned());
+        reasons.push(Message::of("hold-reason-rose"));
         return HoldVerdict::Inconclusive;
     }
     if leak.is_none() {
-        reasons.push("The volume under test is not noted, so that no leak size can be stated; add it to the register or to the test.".to_owned());
+        reasons.push(Message::of("hold-reason-no-volume"));
     }
     match limit {
         Some(limit) if lost - u > limit / 3.0 => HoldVerdict::Leak,
@@ -117,14 +106,11 @@ pub(super) fn judge(
         None => HoldVerdict::NothingLarger,
         Some(limit) if lost.max(0.0) + u < limit => HoldVerdict::NothingLarger,
         Some(limit) => {
-            reasons.push(
-                if u > limit / 2.0 {
-                    "What it could have shown is coarser than the limit asked for. To settle it: hold longer, at a steadier temperature, or test a smaller section."
-                } else {
-                    "The loss lies too near the limit asked for to call it either way. To settle it: repeat the test for longer, or go over the joints with bubbles or a detector."
-                }
-                .to_owned(),
-            );
+            reasons.push(Message::of(if u > limit / 2.0 {
+                "hold-reason-coarse"
+            } else {
+                "hold-reason-near"
+            }));
             HoldVerdict::Inconclusive
         }
     }

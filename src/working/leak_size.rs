@@ -1,6 +1,7 @@
 //! Leak sizes between mass and pressure times volume per time, with gas, temperature and year stated.
 
 use crate::quantity::Flavour;
+use crate::text::{Message, Text};
 use crate::working::working::{Figure, Method, Origin, Value, Working};
 
 /// Molar gas constant, J/(mol K): exact since the 2019 revision of the SI (CODATA 2018).
@@ -28,22 +29,30 @@ pub fn mass_rate(throughput_pa_m3_s: f64, molar_kg_per_kmol: f64, temperature_k:
     throughput_pa_m3_s * molar_kg_per_kmol * 1e-3 / (GAS_CONSTANT * temperature_k)
 }
 
+/// Takes the molar mass of a gas, kg/kmol, with its name and source.
+pub(super) fn take_molar_mass(
+    working: &mut Working,
+    (name, molar, source): (&'static str, f64, &'static str),
+) {
+    let value = Message::of("molar-mass-of")
+        .figure("mass", format!("{molar} g/mol"))
+        .phrase("gas", name);
+    let origin = Origin::Table(Text::Phrase(source));
+    working.input("M", Value::Words(value.into()), origin);
+}
+
 /// The mass rate of a throughput figure, for a gas at a temperature, as a figure.
 pub fn mass_of(
     throughput: &Figure,
     gas: (&'static str, f64, &'static str),
     temperature_k: f64,
     id: &str,
-    title: &str,
+    title: Message,
 ) -> Figure {
-    let (name, molar, source) = gas;
+    let (_, molar, _) = gas;
     let mut working = Working::of(&MASS_OF_THROUGHPUT, id, title);
     let q = working.take_figure("Q", throughput);
-    working.input(
-        "M",
-        Value::Words(format!("{molar} g/mol ({name})").into()),
-        Origin::Table(source.into()),
-    );
+    take_molar_mass(&mut working, gas);
     working.input(
         "T",
         Value::Computed {

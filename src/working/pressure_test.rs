@@ -2,6 +2,7 @@
 //! and cannot show.
 
 use crate::job::{Circuit, PressureTest, Visit};
+use crate::text::Message;
 use crate::working::hold_budget::Budget;
 use crate::working::hold_change::{change, expected, nitrogenous};
 use crate::working::hold_leak::{Leak, half_width, leak};
@@ -26,7 +27,7 @@ pub struct Hold {
     /// What it shows.
     pub verdict: HoldVerdict,
     /// Why it does not decide and what would settle it, or what limits it.
-    pub reasons: Vec<String>,
+    pub reasons: Vec<Message>,
     /// Pressure expected at the end, of two readings.
     pub expected: Option<Figure>,
     /// Pressure lost beyond what temperature explains.
@@ -59,7 +60,7 @@ impl Hold {
     }
 
     /// Which input it would help most to know better; nothing for a strength test.
-    pub fn most_help(&self) -> Option<String> {
+    pub fn most_help(&self) -> Option<Message> {
         let tells = self.verdict != HoldVerdict::Strength;
         self.budget.most_help().filter(|_| tells)
     }
@@ -115,7 +116,7 @@ pub fn hold(test: &PressureTest, circuit: &Circuit, visit: &Visit) -> Hold {
             NITROGEN,
             mean_temperature(test),
             &id("limit-mass"),
-            "The same leak as mass of nitrogen at the pressure of the test",
+            Message::of("hold-limit-mass-title"),
         )
     });
     let (change, budget) = changed.unzip();

@@ -6,7 +6,7 @@
 use crate::job::{Atmosphere, Circuit, PressureTest, VacuumTest, Visit};
 use crate::quantity::{Flavour, Measured, Pressure};
 use crate::refrigerant::{Gas, Refrigerant, gas};
-use crate::text::Noted;
+use crate::text::{Message, Noted, Text};
 use crate::vocabulary::Identifier;
 use crate::vocabulary::readings_file::{PressureTestPurpose, TestGas};
 use crate::working::leak_size::mass_rate;
@@ -17,7 +17,7 @@ pub static PRESSURE: Method = Method {
     id: "service-pressure",
     name: "Pressure in service",
     formula: "p_s = bubble pressure at T, or the highest that was read, where that is more; at most the plate's",
-    mathematics: "p_s = p_\"bubble\" (T) \" or the highest read; at most the plate's\"",
+    mathematics: "p_s = cases(p_\"read\" & quad p_\"read\" > p_\"bubble\", min(p_\"bubble\" (T), p_\"plate\") & quad p_\"read\" <= p_\"bubble\")",
     source: "saturation from tables made with CoolProp 8.0.0",
 };
 
@@ -40,12 +40,12 @@ pub static MOLECULAR: Method = Method {
 };
 
 /// Condensing temperature that stands for service on the high side, and why.
-const HIGH_SIDE: (f64, &str) = (
+pub const HIGH_SIDE: (f64, &str) = (
     313.15,
     "condensing at 40 °C on a warm day stands for service on the high side; no reading of this visit was higher",
 );
 /// Temperature at standstill that stands for service on the low side, and why.
-const LOW_SIDE: (f64, &str) = (
+pub const LOW_SIDE: (f64, &str) = (
     293.15,
     "standing still at 20 °C, when the low side sees more than in operation; no reading of this visit was higher",
 );
@@ -278,7 +278,8 @@ fn service_pressure(
     let read = highest_read(visit, number, low_side)
         .filter(|read| saturated.is_none_or(|saturated| absolute(read, air) > saturated));
     let plate = plate(circuit, section, air);
-    let mut working = Working::of(&PRESSURE, id, format!("Pressure of {name} in service"));
+    let title = Message::of("service-pressure-title").with("refrigerant", name);
+    let mut working = Working::of(&PRESSURE, id, title);
     let pa = if let Some(read) = read {
         working.take("p_read", read);
         absolute(read, air)
@@ -286,8 +287,8 @@ fn service_pressure(
         let temperature = computed(Flavour::Temperature, kelvin);
         working.input("T", temperature, Origin::Assumed(reason));
         let bubble = computed(Flavour::AbsolutePressure, saturated);
-        let table = Origin::Table(format!("saturation of {name}, CoolProp 8.0.0").into());
-        working.input("p_bubble", bubble, table);
+        let table = Message::of("service-saturation").with("refrigerant", name);
+        working.input("p_bubble", bubble, Origin::Table(table.into()));
         let lower = plate.filter(|plate| absolute(plate, air) < saturated);
         lower.map_or(saturated, |plate| {
             working.take("p_plate", plate);
@@ -296,7 +297,7 @@ fn service_pressure(
     } else {
         let plate = plate?;
         working.take("p_plate", plate);
-        working.note("No saturation pressure is held at 40 °C (at 20 °C on a low side), as above the critical point: the plate's highest allowable pressure stands for service.");
+        working.note(Message::of("service-note-no-saturation"));
         absolute(plate, air)
     };
     Some(working.finish(computed(Flavour::AbsolutePressure, pa)))
@@ -319,11 +320,12 @@ fn leak(
     id: String,
 ) -> Option<Figure> {
     let viscous = method == &VISCOUS;
-    let manner = if viscous { "viscous" } else { "molecular" };
-    let title = format!(
-        "That limit in service, as vapour of {}, {manner} flow",
-        refrigerant.designation
-    );
+    let title = Message::of(if viscous {
+        "service-viscous-title"
+    } else {
+        "service-molecular-title"
+    })
+    .with("refrigerant", refrigerant.designation);
     let mut working = Working::of(method, id, title);
     let throughput = working.take_figure("Q", tested.limit);
     let (test_gas, service_gas) = (gas(tested.gas)?, refrigerant.gas());
@@ -354,8 +356,8 @@ fn leak(
     } else {
         bracket.molecular_pa_m3_s
     };
-    working.note("As vapour. A leak below the level of the liquid lets out more, which is not worked out here.");
-    working.note("A year has 365 days, and the pressure is taken as the same all year.");
+    working.note(Message::of("service-note-vapour"));
+    working.note(Message::of("service-note-year"));
     let rate = mass_rate(found, service_gas.molar_mass_kg_per_kmol, kelvin);
     Some(working.finish(computed(Flavour::MassRate, rate)))
 }
@@ -402,20 +404,20 @@ fn take_air(working: &mut Working, symbol: &'static str, atmosphere: &Atmosphere
 fn take_viscosity(working: &mut Working, symbol: &'static str, gas: Gas) -> Option<()> {
     let held = gas.viscosity_pa_s?;
     let micro = crate::working::rounded(held.value * 1e6, 2);
-    working.input(
-        symbol,
-        Value::Words(format!("{micro}\u{a0}µPa s ({})", gas.name).into()),
-        Origin::Table(held.source.citation.into()),
-    );
+    let value = Message::of("viscosity-of")
+        .figure("viscosity", format!("{micro}\u{a0}µPa s"))
+        .phrase("gas", gas.name);
+    let origin = Origin::Table(Text::Phrase(held.source.citation));
+    working.input(symbol, Value::Words(value.into()), origin);
     Some(())
 }
 
 /// Takes a molar mass, with its source.
 fn take_molar_mass(working: &mut Working, symbol: &'static str, gas: Gas) {
     let molar = crate::working::rounded(gas.molar_mass_kg_per_kmol, 2);
-    working.input(
-        symbol,
-        Value::Words(format!("{molar}\u{a0}g/mol ({})", gas.name).into()),
-        Origin::Table("CoolProp 8.0.0".into()),
-    );
+    let value = Message::of("molar-mass-of")
+        .figure("mass", format!("{molar}\u{a0}g/mol"))
+        .phrase("gas", gas.name);
+    let origin = Origin::Table("CoolProp 8.0.0".into());
+    working.input(symbol, Value::Words(value.into()), origin);
 }

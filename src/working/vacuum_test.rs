@@ -3,8 +3,8 @@
 use crate::job::{System, VacuumTest, Visit};
 use crate::quantity::{Flavour, Measured, Volume};
 use crate::refrigerant::Refrigerant;
-use crate::text::Noted;
-use crate::working::leak_size::{MASS_OF_THROUGHPUT, mass_rate};
+use crate::text::{Message, Noted, Text};
+use crate::working::leak_size::{MASS_OF_THROUGHPUT, mass_rate, take_molar_mass};
 use crate::working::vacuum_rule::{self, Course, Judged, Room, Slope, Unfit};
 use crate::working::vacuum_verdict::Shown;
 use crate::working::water_check::{above_water, warmest, water_limit};
@@ -52,7 +52,7 @@ pub static LOWER: Method = Method {
 pub const STEADY_K: f64 = 1.0;
 
 /// Molar mass of air, kg/kmol, and its source.
-const AIR: (&str, f64, &str) = (
+pub const AIR: (&str, f64, &str) = (
     "air",
     28.966,
     "molar mass of dry air, 28.966 g/mol (from memory)",
@@ -82,7 +82,7 @@ pub struct Rise {
     /// What it shows about a leak.
     pub shown: Shown,
     /// Why it shows no more, and what else the readings say.
-    pub reasons: Vec<String>,
+    pub reasons: Vec<Message>,
     /// The course of the log, where it bears a verdict.
     pub course: Option<Course>,
     /// The volume under test, where it is noted.
@@ -147,21 +147,20 @@ pub fn rise(test: &VacuumTest, system: &System, visit: &Visit) -> Rise {
         shown(vacuum_rule::judge(&course, room, limit, hold), above)
     });
     if above && shown != Shown::LevelsAboveWater {
-        reasons.push("The pressure passed what water alone can reach at the warmest part: air or refrigerant came in as well.".to_owned());
+        reasons.push(Message::of("vacuum-reason-above-water"));
     }
     if water.is_none() && shown == Shown::Moisture {
-        reasons.push("Neither the warmest pipe nor the air was read, so that it was not checked whether water can reach this pressure.".to_owned());
+        reasons.push(Message::of("vacuum-reason-water-unchecked"));
     }
     if course.is_some() && room.is_none() {
-        reasons.push(
-            "The volume under test is not noted, so that no leak size can be stated.".to_owned(),
-        );
+        reasons.push(Message::of("vacuum-reason-no-volume"));
     }
     if course.is_some() && room.is_some() && limit.is_none() {
-        reasons.push("No leak limit is noted, so that the rise is held against none.".to_owned());
+        reasons.push(Message::of("vacuum-reason-no-leak-limit"));
     }
     if let Some(refrigerant) = refrigerant_of(test, system, visit).filter(|gas| leaks_inward(gas)) {
-        reasons.push(format!("{} boils below the pressure of the air in the cold parts of this system, so that a leak there draws air in while it runs, as in this test.", refrigerant.designation));
+        reasons
+            .push(Message::of("vacuum-reason-inward").with("refrigerant", refrigerant.designation));
     }
     let mut rise = Rise {
         acceptance: acceptance(test),
@@ -248,45 +247,37 @@ pub fn moved_k(test: &VacuumTest) -> f64 {
 }
 
 /// The course of the log; a reason where it bears no verdict.
-fn course(test: &VacuumTest, reasons: &mut Vec<String>) -> Option<Course> {
-    const ONLY: &str = "so that the test shows only whether the limit was met";
+fn course(test: &VacuumTest, reasons: &mut Vec<Message>) -> Option<Course> {
     let Some(log) = &test.log else {
-        reasons.push(format!("Two readings and no log, {ONLY}: a leak, moisture and gas from the oil rise alike between two readings."));
+        reasons.push(Message::of("vacuum-reason-two-readings"));
         return None;
     };
     let moved = moved_k(test);
     if moved > STEADY_K + 1e-6 {
-        reasons.push(format!("The temperature moved by {moved:.1} K, more than {STEADY_K:.0} K, {ONLY}: a rise at moving temperature shows the warmth and not the leak."));
+        reasons.push(
+            Message::of("vacuum-reason-moving-temperature")
+                .figure("moved", format!("{moved:.1} K"))
+                .figure("most", format!("{STEADY_K:.0} K")),
+        );
         return None;
     }
     let found = vacuum_rule::course(&log.time_s, &log.pressure_pa, log.pressure_step_pa);
     let why = match found {
         Ok(course) => {
             if log.temperature_k.is_empty() {
-                reasons.push(
-                    "No temperature was logged: that it was steady is taken for granted."
-                        .to_owned(),
-                );
+                reasons.push(Message::of("vacuum-reason-no-temperature"));
             }
             return Some(course);
         }
-        Err(Unfit::Short) => "The log is shorter than 20 minutes",
-        Err(Unfit::FewRows) => "The log has fewer than 30 rows",
-        Err(Unfit::Uneven) => "A third of the log's time has too few rows",
-        Err(Unfit::NotVacuum) => {
-            "The log goes above a tenth of an atmosphere, where a leak no longer flows in evenly"
-        }
-        Err(Unfit::Constant) => {
-            "The gauge showed the same value in every row, as one that is stuck or closed off does"
-        }
-        Err(Unfit::Stopped) => {
-            "The rise stopped from one row to the next, as at the top of a gauge's range"
-        }
-        Err(Unfit::Fell) => {
-            "The pressure fell, by the pump, by cooling, by a drifting gauge or into the oil"
-        }
+        Err(Unfit::Short) => "vacuum-reason-short",
+        Err(Unfit::FewRows) => "vacuum-reason-few-rows",
+        Err(Unfit::Uneven) => "vacuum-reason-uneven",
+        Err(Unfit::NotVacuum) => "vacuum-reason-not-vacuum",
+        Err(Unfit::Constant) => "vacuum-reason-constant",
+        Err(Unfit::Stopped) => "vacuum-reason-stopped",
+        Err(Unfit::Fell) => "vacuum-reason-fell",
     };
-    reasons.push(format!("{why}, {ONLY}."));
+    reasons.push(Message::of(why));
     None
 }
 
@@ -324,7 +315,7 @@ impl Rise {
     fn bounds(&mut self, test: &VacuumTest, course: &Course, volumes: &[&Noted<Measured<Volume>>]) {
         let id = |part: &str| format!("vacuum-test/{}/{part}", test.id);
         let late_s = course.end_s - course.late_from_s;
-        let title = "Rise of the last third, leak and outgassing together";
+        let title = Message::of("vacuum-late-title");
         let late = slope(
             test,
             (course.late, late_s),
@@ -332,10 +323,10 @@ impl Rise {
             (id("late-slope"), title),
         );
         if self.shown == Shown::Leak {
-            let title = "Rise of the whole log along a straight line";
+            let title = Message::of("vacuum-whole-title");
             let all = (course.whole, course.end_s);
             let whole = slope(test, all, volumes, (id("whole-slope"), title));
-            let mut working = Working::of(&LOWER, id("lower-bound"), LOWER.name);
+            let mut working = Working::of(&LOWER, id("lower-bound"), Text::Phrase(LOWER.name));
             working.take_figure("Q_all", &whole);
             working.take_figure("Q_late", &late);
             self.lower = Some(working.finish(computed(
@@ -345,9 +336,9 @@ impl Rise {
             )));
             self.whole = Some(whole);
         }
-        let mut working = Working::of(&UPPER, id("upper-bound"), UPPER.name);
+        let mut working = Working::of(&UPPER, id("upper-bound"), Text::Phrase(UPPER.name));
         working.take_figure("Q_late", &late);
-        working.note("Not in it: an error of the gauge in proportion to its reading, a leak that comes and goes, and gas taken up again by cooling oil or walls.");
+        working.note(Message::of("vacuum-note-upper"));
         self.upper = Some(working.finish(computed(
             Flavour::Throughput,
             room(volumes).upper(course),
@@ -370,7 +361,7 @@ fn slope(
     test: &VacuumTest,
     (slope, seconds): (Slope, f64),
     volumes: &[&Noted<Measured<Volume>>],
-    (id, title): (String, &str),
+    (id, title): (String, Message),
 ) -> Figure {
     let log = Origin::Note(test.end.pressure.span);
     let mut working = Working::of(&SLOPE, id, title);
@@ -391,18 +382,9 @@ fn slope(
 /// The upper bound as mass of air coming in, at the warmest pipe, else the air outside, else 20 °C.
 fn mass(test: &VacuumTest, upper: &Figure, visit: &Visit) -> Figure {
     let id = format!("vacuum-test/{}/upper-bound-mass", test.id);
-    let mut working = Working::of(
-        &MASS_OF_THROUGHPUT,
-        id,
-        "The same leak as mass of air coming in, over a year of 365 days",
-    );
+    let mut working = Working::of(&MASS_OF_THROUGHPUT, id, Message::of("vacuum-mass-title"));
     let q = working.take_figure("Q", upper);
-    let (name, molar, source) = AIR;
-    working.input(
-        "M",
-        Value::Words(format!("{molar} g/mol ({name})").into()),
-        Origin::Table(source.into()),
-    );
+    take_molar_mass(&mut working, AIR);
     let kelvin = match warmest(test, visit) {
         Some(noted) => working.take("T", &noted),
         None => working.input(
@@ -413,14 +395,14 @@ fn mass(test: &VacuumTest, upper: &Figure, visit: &Visit) -> Figure {
     };
     working.finish(computed(
         Flavour::MassRate,
-        mass_rate(q, molar, kelvin),
+        mass_rate(q, AIR.1, kelvin),
         None,
     ))
 }
 
 fn throughput(test: &VacuumTest, volumes: &[&Noted<Measured<Volume>>]) -> Figure {
     let id = format!("vacuum-test/{}/rise", test.id);
-    let mut working = Working::of(&RISE, id, "Mean rise of the vacuum");
+    let mut working = Working::of(&RISE, id, Message::of("vacuum-rise-title"));
     let p1 = working.take("p₁", &test.start.pressure);
     let p2 = working.take("p₂", &test.end.pressure);
     let volume: f64 = volumes.iter().map(|noted| working.take("V", noted)).sum();
@@ -430,7 +412,7 @@ fn throughput(test: &VacuumTest, volumes: &[&Noted<Measured<Volume>>]) -> Figure
         computed(Flavour::Duration, seconds, None),
         Origin::Notes(vec![test.start.at.span, test.end.at.span]),
     );
-    working.note("Moisture and outgassing raise the pressure like a leak does: within the uncertainty of volume and gauge, which is not worked out here, a leak alone is not larger than this, unless the system cooled during the test.");
+    working.note(Message::of("vacuum-note-rise"));
     working.finish(computed(
         Flavour::Throughput,
         volume * (p2 - p1) / seconds,

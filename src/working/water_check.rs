@@ -3,7 +3,7 @@
 use crate::job::{VacuumTest, Visit};
 use crate::quantity::{Flavour, Measured, Temperature};
 use crate::refrigerant::water_vapour_pressure_pa;
-use crate::text::Noted;
+use crate::text::{Message, Noted};
 use crate::working::working::{Figure, Method, Value, Working};
 
 /// Vapour pressure of water at the warmest part.
@@ -28,11 +28,11 @@ pub fn warmest(test: &VacuumTest, visit: &Visit) -> Option<Noted<Measured<Temper
 pub fn water_limit(test: &VacuumTest, visit: &Visit) -> Option<Figure> {
     let temperature = warmest(test, visit)?;
     let id = format!("vacuum-test/{}/water", test.id);
-    let mut working = Working::of(&WATER, id, "Highest pressure that water alone can reach");
+    let mut working = Working::of(&WATER, id, Message::of("water-title"));
     let kelvin = working.take("T", &temperature);
     let si = water_vapour_pressure_pa(kelvin)?;
     if test.note.warmest_pipe.is_none() {
-        working.note("The warmest pipe was not read: taken at the temperature of the air.");
+        working.note(Message::of("water-note-air"));
     }
     Some(working.finish(Value::Computed {
         flavour: Flavour::VacuumPressure,

@@ -150,7 +150,7 @@ fn test_fact(scene: &Scene<'_>) -> Option<Fact> {
     };
     let size = hold.limit_mass.as_ref().or(hold.limit.as_ref());
     let printed_size = size.map(|figure| rate(scene, figure));
-    let value = hold.verdict.short(&printed_size.unwrap_or_default());
+    let value = scene.say(&hold.verdict.short(&printed_size.unwrap_or_default()));
     let gas = test.note.gas.map_or("gas", |gas| gas.value.word());
     let pressure = crate::quantity::print(&test.start.pressure.value, scene.site.units);
     Some(Fact {

@@ -6,21 +6,27 @@ use crate::report::chart::{Course, chart};
 use crate::report::compose::scene::Scene;
 use crate::report::compose::tests::{duration, entry, gauge, part_name, worked};
 use crate::report::data::{Block, Chart, Column, ColumnKind, Entry, Row, Table, Test};
-use crate::report::printed::{self, sentence};
+use crate::text::{Message, sentence};
 use crate::vocabulary::Word;
 use crate::working::pressure_test::{Hold, HoldVerdict};
 use crate::working::rounded;
 
 /// The verdict as a sentence.
 pub(super) fn pressure_verdict(scene: &Scene<'_>, hold: &Hold) -> String {
-    let size = hold.limit.as_ref().map(|limit| scene.value(&limit.value));
-    hold.verdict.sentence(&size.unwrap_or_default())
+    let limit = hold.limit.as_ref();
+    let size = limit.map(|limit| limit.value.print(scene.site.units));
+    scene.say(&hold.verdict.sentence(&size.unwrap_or_default()))
 }
 
 /// A test with all that is said of it.
 pub(super) fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold) -> Test {
-    let mut prose: Vec<Block> = hold.reasons.iter().map(Block::plain).collect();
-    prose.extend(hold.most_help().map(Block::plain));
+    let help = hold.most_help();
+    let mut prose: Vec<Block> = hold
+        .reasons
+        .iter()
+        .chain(&help)
+        .map(|reason| Block::plain(scene.say(reason)))
+        .collect();
     prose.extend(
         test.note
             .note
@@ -28,19 +34,19 @@ pub(super) fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold)
             .map(|note| Block::plain(sentence(&note.value))),
     );
     let results = [
-        ("Expected at the end", &hold.expected),
-        ("Lost beyond temperature", &hold.change),
-        ("Mean leak", &hold.leak),
-        ("Largest leak left possible", &hold.limit),
-        ("As nitrogen", &hold.limit_mass),
-        ("Smallest it could have shown", &hold.smallest),
+        ("result-expected", &hold.expected),
+        ("result-lost", &hold.change),
+        ("result-mean-leak", &hold.leak),
+        ("result-largest-leak", &hold.limit),
+        ("result-as-nitrogen", &hold.limit_mass),
+        ("result-smallest-shown", &hold.smallest),
     ];
     Test {
         id: test.id.0.clone(),
-        heading: format!(
-            "Pressure test {} of {}",
-            test.id,
-            part_name(scene, test.circuit, test.section())
+        heading: scene.say(
+            &Message::of("pressure-test-heading")
+                .with("test", test.id.0.as_str())
+                .with("part", part_name(scene, test.circuit, test.section())),
         ),
         verdict: pressure_verdict(scene, hold),
         facts: facts(scene, test),
@@ -58,20 +64,21 @@ pub(super) fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold)
 fn facts(scene: &Scene<'_>, test: &PressureTest) -> Vec<Entry> {
     let units = scene.site.units;
     let reading = |reading: &crate::job::PressureReading| {
-        let pressure = print(&reading.pressure.value, units);
         let temperature = reading
             .temperature
-            .map_or_else(String::new, |t| format!(", {}", print(&t.value, units)));
-        format!(
-            "{}: {pressure}{temperature}",
-            printed::moment(reading.at.value.civil)
-        )
+            .map_or_else(|| "none".to_owned(), |t| print(&t.value, units).to_string());
+        let message = Message::of("test-reading")
+            .with("moment", scene.words().moment(reading.at.value.civil))
+            .figure("pressure", print(&reading.pressure.value, units))
+            .figure("temperature", temperature);
+        scene.say(&message)
     };
+    let gas = test.note.gas.map_or("", |gas| gas.value.word());
     let mut facts = vec![
-        entry("Gas", test.note.gas.map_or("", |gas| gas.value.word())),
-        entry("Start", reading(&test.start)),
-        entry("End", reading(&test.end)),
-        entry("Held", duration(test.seconds())),
+        entry(scene, "test-gas", scene.words().phrase(gas)),
+        entry(scene, "test-start", reading(&test.start)),
+        entry(scene, "test-end", reading(&test.end)),
+        entry(scene, "test-held", duration(test.seconds())),
     ];
     if let Some(most) = scene
         .system
@@ -80,15 +87,17 @@ fn facts(scene: &Scene<'_>, test: &PressureTest) -> Vec<Entry> {
         .and_then(|c| c.most(test.section()))
     {
         facts.push(entry(
-            "Highest allowable",
-            print(&most.value, units).to_string(),
+            scene,
+            "test-highest-allowable",
+            scene.figure(print(&most.value, units)),
         ));
     }
-    facts.extend(gauge(test.note.gauge.as_ref()));
+    facts.extend(gauge(scene, test.note.gauge.as_ref()));
     if let Some(limit) = &test.note.leak_limit {
         facts.push(entry(
-            "Limit asked for",
-            print(&limit.value, units).to_string(),
+            scene,
+            "test-limit-asked",
+            scene.figure(print(&limit.value, units)),
         ));
     }
     facts
@@ -97,9 +106,9 @@ fn facts(scene: &Scene<'_>, test: &PressureTest) -> Vec<Entry> {
 fn course(scene: &Scene<'_>, test: &PressureTest) -> Option<Chart> {
     let log = test.log.as_ref()?;
     let (name, flavour) = if log.gauge {
-        ("Pressure (gauge)", Flavour::GaugePressure)
+        ("chart-pressure-gauge", Flavour::GaugePressure)
     } else {
-        ("Pressure (absolute)", Flavour::AbsolutePressure)
+        ("chart-pressure-absolute", Flavour::AbsolutePressure)
     };
     chart(&Course {
         time_s: &log.time_s,
@@ -107,8 +116,9 @@ fn course(scene: &Scene<'_>, test: &PressureTest) -> Option<Chart> {
         flavour,
         written: log.pressure_unit,
         units: scene.site.units,
+        words: scene.words(),
         name,
-        time_name: "Time since the start",
+        time_name: "chart-time-since-start",
         limit: None,
         from_zero: false,
         lines: Vec::new(),
@@ -123,7 +133,7 @@ fn budget_table(scene: &Scene<'_>, hold: &Hold) -> Option<Table> {
     }
     let pressure = |pascal| {
         let flavour = Flavour::PressureDifference;
-        print_si(flavour, pascal, None, scene.site.units).to_string()
+        scene.figure(print_si(flavour, pascal, None, scene.site.units))
     };
     let prefix = format!("{}/", scene.visit.path);
     let row = |cells: [String; 4], total| Row {
@@ -139,33 +149,28 @@ fn budget_table(scene: &Scene<'_>, hold: &Hold) -> Option<Table> {
                 .origin
                 .say(scene.sources, scene.words())
                 .replace(&prefix, "");
-            let cells = [
-                printed::capital(part.what),
-                pressure(part.pascal),
-                share,
-                from,
-            ];
+            let cells = [scene.say(&part.what), pressure(part.pascal), share, from];
             row(cells, false)
         })
         .collect();
     let whole = [
-        "All together".to_owned(),
+        scene.word("budget-together"),
         pressure(budget.variance().sqrt()),
         "100\u{a0}%".to_owned(),
-        "root of the sum of squares".to_owned(),
+        scene.word("budget-root"),
     ];
     rows.push(row(whole, true));
-    let column = |head: &str, kind| Column {
-        head: head.to_owned(),
+    let column = |head: &'static str, kind| Column {
+        head: scene.word(head),
         kind,
     };
     Some(Table {
-        title: "What makes the pressure lost uncertain".to_owned(),
+        title: scene.word("budget-title"),
         columns: vec![
-            column("Contribution", ColumnKind::Text),
-            column("Standard uncertainty", ColumnKind::Short),
-            column("Share of variance", ColumnKind::Short),
-            column("From", ColumnKind::Text),
+            column("budget-contribution", ColumnKind::Text),
+            column("budget-standard-uncertainty", ColumnKind::Short),
+            column("budget-share", ColumnKind::Short),
+            column("budget-from", ColumnKind::Text),
         ],
         rows,
         note: String::new(),

@@ -5,7 +5,9 @@ use crate::report::compose::pressure_tests::{pressure_test, pressure_verdict};
 use crate::report::compose::scene::Scene;
 use crate::report::compose::vacuum_tests::{vacuum_test, vacuum_verdict};
 use crate::report::data::{Entry, Test};
+use crate::text::Message;
 use crate::vocabulary::Identifier;
+use crate::vocabulary::site_file::Language;
 use crate::working::Figure;
 use crate::working::service_equivalent::InService;
 
@@ -34,7 +36,7 @@ pub fn tests(scene: &Scene<'_>) -> Vec<Test> {
 
 /// A block that says what the limit would mean in service.
 fn with_service(scene: &Scene<'_>, mut block: Test, serving: Option<&InService>) -> Test {
-    block.prose.extend(in_service(serving, scene.site.units));
+    block.prose.extend(in_service(scene, serving));
     block
 }
 
@@ -55,6 +57,10 @@ pub fn verdict_of(scene: &Scene<'_>, name: &Identifier) -> Option<String> {
         .find(|(test, _)| test.id == *name)
         .map(|(test, rise)| vacuum_verdict(scene, test, rise));
     pressure.or(vacuum).map(|verdict| {
+        // A German noun keeps its capital within a sentence.
+        if scene.words().language() == Language::German {
+            return verdict.trim_end_matches('.').to_owned();
+        }
         let mut letters = verdict.trim_end_matches('.').chars();
         letters
             .next()
@@ -63,45 +69,43 @@ pub fn verdict_of(scene: &Scene<'_>, name: &Identifier) -> Option<String> {
     })
 }
 
-pub(super) fn entry(key: &str, value: impl Into<String>) -> Entry {
+pub(super) fn entry(scene: &Scene<'_>, key: &'static str, value: impl Into<String>) -> Entry {
     Entry {
-        key: key.to_owned(),
+        key: scene.word(key),
         value: value.into(),
         working: None,
     }
 }
 
-pub(super) fn worked(key: &str, figure: &Figure, scene: &Scene<'_>) -> Entry {
+pub(super) fn worked(key: &'static str, figure: &Figure, scene: &Scene<'_>) -> Entry {
     Entry {
-        key: key.to_owned(),
+        key: scene.word(key),
         value: scene.value(&figure.value),
         working: Some(figure.id.clone()),
     }
 }
 
-pub(super) fn part_name(scene: &Scene<'_>, circuit: usize, section: Option<&Identifier>) -> String {
-    let name = scene.system.circuit_name(circuit);
-    match section {
-        Some(id) => {
-            let about = scene
-                .system
-                .circuits
-                .get(circuit)
-                .and_then(|c| c.sections.get(id))
-                .and_then(|s| s.about.as_ref());
-            let section = about.map_or_else(
-                || format!("section {id}"),
-                |about| format!("{} (section {id})", about.value),
-            );
-            if scene.system.several_circuits() {
-                format!("{section} of {name}")
-            } else {
-                section
-            }
-        }
-        None if scene.system.several_circuits() => format!("the whole of {name}"),
-        None => "the whole circuit".to_owned(),
-    }
+/// The part of the plant that a test is of.
+pub(super) fn part_name(
+    scene: &Scene<'_>,
+    circuit: usize,
+    section: Option<&Identifier>,
+) -> Message {
+    let choice = scene.system.circuit_choice(circuit);
+    let Some(id) = section else {
+        return Message::of("test-part-whole").with("circuit", choice);
+    };
+    let about = scene
+        .system
+        .circuits
+        .get(circuit)
+        .and_then(|c| c.sections.get(id))
+        .and_then(|s| s.about.as_ref())
+        .map_or("none", |about| about.value.as_str());
+    Message::of("test-part-section")
+        .with("section", id.0.as_str())
+        .with("about", about)
+        .with("circuit", choice)
 }
 
 /// `2 h`, `15 h 10 min`, `30 min`.
@@ -114,6 +118,9 @@ pub fn duration(seconds: f64) -> String {
     }
 }
 
-pub(super) fn gauge(id: Option<&crate::text::Noted<Identifier>>) -> Option<Entry> {
-    id.map(|id| entry("Gauge", id.value.0.clone()))
+pub(super) fn gauge(
+    scene: &Scene<'_>,
+    id: Option<&crate::text::Noted<Identifier>>,
+) -> Option<Entry> {
+    id.map(|id| entry(scene, "test-gauge", id.value.0.clone()))
 }

@@ -7,7 +7,7 @@ use crate::report::chart::{Course, Line, chart};
 use crate::report::compose::scene::Scene;
 use crate::report::compose::tests::{duration, entry, gauge, part_name, worked};
 use crate::report::data::{Block, Chart, SeriesStroke, Test};
-use crate::report::printed::{self, sentence};
+use crate::text::{Message, Text, sentence};
 use crate::working::vacuum_test::{Acceptance, Rise};
 
 /// Whether the limit was met, then what the rise shows about a leak.
@@ -24,81 +24,83 @@ fn acceptance(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> String {
         || duration(test.seconds()),
         |within| duration(within.value.value.si()),
     );
-    let whose = test
-        .note
-        .accept_by
-        .as_ref()
-        .map_or_else(String::new, |by| format!(" ({}’s limit)", by.value));
-    match rise.acceptance {
-        Acceptance::Met => format!("Stayed below {limit} for {within}{whose}: limit met."),
-        Acceptance::NotMet => {
-            format!("Did not stay below {limit} for {within}{whose}: limit not met.")
-        }
-        Acceptance::TooShort => format!(
-            "Watched for {} only; {within} are asked for{whose}.",
-            duration(test.seconds())
-        ),
-        Acceptance::NoLimit => "No limit of pressure is noted.".to_owned(),
-    }
+    let id = match rise.acceptance {
+        Acceptance::Met => "vacuum-limit-met",
+        Acceptance::NotMet => "vacuum-limit-not-met",
+        Acceptance::TooShort => "vacuum-limit-too-short",
+        Acceptance::NoLimit => "vacuum-no-limit",
+    };
+    let message = Message::of(id)
+        .figure("limit", limit)
+        .with("within", within)
+        .with("watched", duration(test.seconds()))
+        .with("by", limit_by(test));
+    scene.say(&message)
+}
+
+/// Whose limit it is, or `none`.
+fn limit_by(test: &VacuumTest) -> &str {
+    let by = test.note.accept_by.as_ref();
+    by.map_or("none", |by| by.value.as_str())
 }
 
 /// What the rise shows about a leak, with its bounds.
 fn shown(scene: &Scene<'_>, rise: &Rise) -> String {
-    let words = rise.shown.words();
-    let printed = |figure: &crate::working::Figure| scene.value(&figure.value);
-    match &rise.upper {
-        Some(upper) if !words.says.is_empty() => {
-            words.says.replace("{upper}", &printed(upper)).replace(
-                "{lower}",
-                &rise.lower.as_ref().map_or_else(String::new, printed),
-            )
-        }
-        _ => words.without_bound.to_owned(),
-    }
+    let bound = |figure: &Option<crate::working::Figure>| {
+        let printed = figure.as_ref().map(|figure| scene.value(&figure.value));
+        Text::Written(printed.unwrap_or_else(|| "none".to_owned()))
+    };
+    let message = Message::of(rise.shown.sentence())
+        .with("upper", bound(&rise.upper))
+        .with("lower", bound(&rise.lower));
+    scene.say(&message)
 }
 
 /// A vacuum test.
 pub(super) fn vacuum_test(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> Test {
     let units = scene.site.units;
     let reading = |reading: &crate::job::VacuumReading| {
-        format!(
-            "{}: {}",
-            printed::moment(reading.at.value.civil),
-            print(&reading.pressure.value, units)
-        )
+        let message = Message::of("test-reading")
+            .with("moment", scene.words().moment(reading.at.value.civil))
+            .figure("pressure", print(&reading.pressure.value, units))
+            .with("temperature", "none");
+        scene.say(&message)
     };
     let mut facts = vec![
-        entry("Isolated", reading(&test.start)),
-        entry("End", reading(&test.end)),
-        entry("Watched", duration(test.seconds())),
+        entry(scene, "test-isolated", reading(&test.start)),
+        entry(scene, "test-end", reading(&test.end)),
+        entry(scene, "test-watched", duration(test.seconds())),
     ];
     if let Some(warmest) = &test.note.warmest_pipe {
         facts.push(entry(
-            "Warmest pipe",
-            print(&warmest.value, units).to_string(),
+            scene,
+            "test-warmest-pipe",
+            scene.figure(print(&warmest.value, units)),
         ));
     }
-    facts.extend(gauge(test.note.gauge.as_ref()));
+    facts.extend(gauge(scene, test.note.gauge.as_ref()));
     if let Some(limit) = &test.note.leak_limit {
-        facts.push(entry("Leak limit", print(&limit.value, units).to_string()));
+        facts.push(entry(
+            scene,
+            "test-leak-limit",
+            scene.figure(print(&limit.value, units)),
+        ));
     }
     let results = [
-        ("Mean rise, leak and moisture together", &rise.rise),
-        ("Rise of the last third", &rise.late),
-        ("Smallest leak that it can be", &rise.lower),
-        ("Largest leak left possible", &rise.upper),
-        ("As air coming in", &rise.upper_mass),
-        ("Water alone can reach", &rise.water),
+        ("result-mean-rise", &rise.rise),
+        ("result-late-rise", &rise.late),
+        ("result-smallest-leak", &rise.lower),
+        ("result-largest-leak", &rise.upper),
+        ("result-as-air", &rise.upper_mass),
+        ("result-water", &rise.water),
     ];
-    let settles = rise.shown.words().settles;
-    let place = "A vacuum test shows no place of a leak.";
+    let open = rise.shown.settles().into_iter().chain(["vacuum-no-place"]);
     let prose = rise
         .reasons
         .iter()
-        .map(String::as_str)
-        .chain([settles, place])
-        .filter(|text| !text.is_empty())
-        .map(Block::plain)
+        .cloned()
+        .chain(open.map(Message::of))
+        .map(|message| Block::plain(scene.say(&message)))
         .chain(
             test.note
                 .note
@@ -108,10 +110,10 @@ pub(super) fn vacuum_test(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> 
         .collect();
     Test {
         id: test.id.0.clone(),
-        heading: format!(
-            "Vacuum test {} of {}",
-            test.id,
-            part_name(scene, test.circuit, test.section())
+        heading: scene.say(
+            &Message::of("vacuum-test-heading")
+                .with("test", test.id.0.as_str())
+                .with("part", part_name(scene, test.circuit, test.section())),
         ),
         verdict: vacuum_verdict(scene, test, rise),
         facts,
@@ -132,19 +134,16 @@ fn course(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> Option<Chart> {
     let log = test.log.as_ref()?;
     let units = scene.site.units;
     let limit = test.note.accept_below.map(|limit| {
-        let by = test
-            .note
-            .accept_by
-            .as_ref()
-            .map_or_else(|| "limit".to_owned(), |by| format!("{}’s limit", by.value));
-        let printed = print(&limit.value, units);
-        (limit.value.value.si(), format!("{by}, {printed}"))
+        let message = Message::of("chart-limit")
+            .with("by", limit_by(test))
+            .figure("limit", print(&limit.value, units));
+        (limit.value.value.si(), scene.say(&message))
     });
     let mut lines = Vec::new();
     if let Some(course) = &rise.course {
         let back = course.late.pa_s * (course.end_s - course.late_from_s);
         lines.push(Line {
-            label: "slope of the last third".to_owned(),
+            label: scene.word("chart-late-slope"),
             stroke: SeriesStroke::Dashed,
             ends: [
                 (course.late_from_s, course.end_pa - back),
@@ -153,7 +152,7 @@ fn course(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> Option<Chart> {
         });
         let start = log.pressure_pa.first().copied().unwrap_or_default();
         lines.extend(rise.room.map(|room| Line {
-            label: "largest leak left possible, alone".to_owned(),
+            label: scene.word("chart-largest-leak"),
             stroke: SeriesStroke::Dotted,
             ends: [
                 (0.0, start),
@@ -170,8 +169,9 @@ fn course(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> Option<Chart> {
         flavour: Flavour::VacuumPressure,
         written: log.pressure_unit,
         units,
-        name: "Pressure (absolute)",
-        time_name: "Time since isolation",
+        words: scene.words(),
+        name: "chart-pressure-absolute",
+        time_name: "chart-time-since-isolation",
         limit,
         from_zero: true,
         lines,

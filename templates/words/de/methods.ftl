@@ -1,1 +1,75 @@
 # Namen und Quellen der Rechenverfahren, nach ihrem Englisch.
+
+# Druckprüfung mit zwei Ablesungen.
+
+phrase-pressure-expected-at-the-end-corrected-for-temperature = Am Ende zu erwartender Druck, um die Temperatur berichtigt
+phrase-p-p-z-t-z-t-absolute-pressure-and-kelvin = p₂' = p₁ × (Z₂ × T₂) ÷ (Z₁ × T₁), absoluter Druck und Kelvin
+phrase-real-gas-at-constant-volume-z-of-nitrogen-from-the-table-made-wit = reales Gas bei gleichem Volumen; Z von Stickstoff aus der mit CoolProp 8.0.0 gemachten Tafel
+phrase-compressibility-of-nitrogen-coolprop-8-0-0 = Realgasfaktor von Stickstoff, CoolProp 8.0.0
+phrase-pressure-lost-beyond-what-temperature-explains = Druckverlust über das hinaus, was die Temperatur erklärt
+phrase-uncorrelated-inputs-jcgm-100-2008-5-1-a-reading-s-step-as-step-12 = unkorrelierte Eingangsgrößen, JCGM 100:2008 5.1; die Schrittweite einer Ablesung als Schritt/√12, F.2.2.1; Erweiterungsfaktor 2
+phrase-simulated-tests-with-these-values-were-covered-in-85-to-100-of-ru = mit diesen Werten wurden simulierte Prüfungen in 85 bis 100 % der Läufe überdeckt; nicht an dieser Anlage gemessen
+phrase-standard-atmosphere-for-want-of-a-barometer-or-an-altitude = Normatmosphäre, mangels Barometer oder Höhe
+phrase-the-air-pressure-may-have-changed-by-5-hpa-between-the-readings = der Luftdruck kann sich zwischen den Ablesungen um 5 hPa geändert haben
+
+# Druckprüfung mit einer Aufzeichnung.
+
+phrase-pressure-lost-beyond-what-temperature-explains-fitted-over-the-wh = Druckverlust über das hinaus, was die Temperatur erklärt, durch Ausgleich über die ganze Aufzeichnung
+phrase-p-zt-zt-p-d-t-t-end-c-dt-dt-c-t-t-by-least-squares-d-u-u-fit-u-sh = p = [ZT ÷ (ZT)₀] × (P₀ − D × t ÷ t_end) + c₁ × dT/dt + c₂ × (T − T̄) nach kleinsten Quadraten;  Δ = D;  u²(Δ) = u_fit² + u_share² + u_step² + u²(air);  U = 3u
+phrase-least-squares-with-the-share-and-the-lag-held-near-1-and-0-real-g = kleinste Quadrate, Anteil und Verzögerung nahe 1 und 0 gehalten; reales Gas bei gleichem Volumen, Z von Stickstoff aus der mit CoolProp 8.0.0 gemachten Tafel; Varianz mal integrierter Autokorrelation; die Schrittweite einer Ablesung als Schritt/√12, JCGM 100:2008 F.2.2.1; Erweiterungsfaktor 3, nach simulierten Aufzeichnungen
+phrase-simulated-logs-with-these-values-were-covered-in-87-to-100-of-run = mit diesen Werten wurden simulierte Aufzeichnungen in 87 bis 100 % der Läufe überdeckt; nicht an dieser Anlage gemessen
+phrase-the-log = die Aufzeichnung
+phrase-averages-over-equal-times-288-in-the-log-at-most = Mittel über gleiche Zeiten, höchstens 288 in der Aufzeichnung
+phrase-standard-deviation-of-the-means-about-the-fit = Standardabweichung der Mittel von der Ausgleichskurve
+phrase-integrated-autocorrelation-so-many-means-in-a-row-say-the-same = integrierte Autokorrelation: So viele Mittel nacheinander sagen dasselbe
+phrase-holds-c-gas-follows-all-of-a-change-of-temperature-to-within-this = hält c₂: Das Gas folgt einer Temperaturänderung ganz, bis auf dies
+phrase-holds-c-gas-is-not-behind-the-thermometer-to-within-this = hält c₁: Das Gas bleibt nicht hinter dem Thermometer zurück, bis auf dies
+phrase-fitted-from-c-and-c = aus dem Ausgleich, aus c₂ und c₁
+
+# Das Leck einer Druckprüfung.
+
+phrase-mean-leak-over-the-test = Mittleres Leck während der Prüfung
+phrase-constant-volume-gas-at-the-temperature-of-the-test-pressure-chang = gleiches Volumen; Gas bei der Temperatur der Prüfung (vom Anwendungsbereich des Druckänderungsverfahrens nach EN 13184)
+phrase-largest-leak-that-this-test-leaves-possible = Größtes Leck, das diese Prüfung möglich lässt
+phrase-upper-end-of-the-interval-of-the-leak-coverage-factor-2-for-two-r = oberes Ende des Intervalls für das Leck; Erweiterungsfaktor 2 bei zwei Ablesungen, 3 bei ausgeglichener Aufzeichnung
+phrase-smallest-leak-that-this-test-could-have-shown = Kleinstes Leck, das diese Prüfung hätte zeigen können
+phrase-a-loss-that-differs-from-none-at-the-95-level-normal-distribution = ein Verlust, der sich auf dem Niveau von 95 % von keinem unterscheidet, Normalverteilung; u(Δ) aus der Bilanz der Prüfung selbst
+
+# Leckgrößen als Masse.
+
+phrase-leak-size-as-mass = Leckgröße als Masse
+phrase-mass-rate-q-m-r-t = Massenstrom = Q × M ÷ (R × T)
+phrase-ideal-gas-law-r-8-314462618-j-mol-k-codata-2018 = ideales Gasgesetz; R = 8,314462618 J/(mol K), CODATA 2018
+phrase-molar-mass-of-n-28-0134-g-mol-from-memory-as-coolprop-8-0-0-uses-i = molare Masse von N₂, 28,0134 g/mol (aus dem Gedächtnis, wie CoolProp 8.0.0 sie verwendet)
+phrase-molar-mass-of-dry-air-28-966-g-mol-from-memory = molare Masse trockener Luft, 28,966 g/mol (aus dem Gedächtnis)
+
+# Vakuumprüfung.
+
+phrase-mean-rise-of-the-vacuum-as-a-throughput = Mittlerer Druckanstieg im Vakuum als Leckstrom
+phrase-rate-of-rise-at-constant-volume-40-cfr-1065-644-in-form-moisture-a = Anstiegsrate bei gleichem Volumen, in der Form von 40 CFR 1065.644; Feuchte und Ausgasung sind darin enthalten
+phrase-rise-of-a-part-of-the-log-as-a-throughput = Anstieg eines Teils der Aufzeichnung als Leckstrom
+phrase-q-v-p-t-p-along-the-straight-line-fitted-to-the-rows-u-v-u-p-t-p-u = Q = V × Δp ÷ t, Δp längs der Ausgleichsgeraden der Zeilen;  U² = (V × U(Δp) ÷ t)² + (Δp × U(V) ÷ t)²
+phrase-least-squares-standard-error-times-the-memory-of-the-noise-studen = kleinste Quadrate; Standardfehler mal Gedächtnis des Rauschens, Student-t bei 99 %, und die Schrittweite des Messgeräts; unkorrelierte Eingangsgrößen, JCGM 100:2008 5.1
+phrase-largest-leak-that-this-rise-leaves-possible = Größtes Leck, das dieser Anstieg möglich lässt
+phrase-gas-given-off-by-moisture-walls-and-oil-only-adds-to-the-rise-so-t = von Feuchte, Wänden und Öl abgegebenes Gas erhöht den Anstieg nur, so dass ein gleichmäßiges Leck nicht größer ist als der Anstieg im letzten Drittel; wie oft das bei simulierten Anstiegen zutraf, steht in den Entwicklernotizen dieses Projekts
+phrase-smallest-leak-that-this-straight-rise-can-be-if-it-is-one = Kleinstes Leck, das dieser geradlinige Anstieg sein kann, falls er eines ist
+phrase-q-low-the-lower-of-q-all-u-q-all-and-q-late-u-q-late = Q_low = das kleinere von Q_all − U(Q_all) und Q_late − U(Q_late)
+phrase-the-whole-rise-and-its-last-third-must-both-bear-it = der ganze Anstieg und sein letztes Drittel müssen es beide tragen
+phrase-20-c-for-want-of-a-temperature = 20 °C, mangels einer Temperatur
+phrase-vapour-pressure-of-water-at-the-warmest-part = Dampfdruck von Wasser an der wärmsten Stelle
+phrase-p-water-saturation-pressure-of-water-ice-below-0-c-at-t = p_water = Sättigungsdruck von Wasser (unter 0 °C: von Eis) bei T
+phrase-iapws-sr1-86-1992-over-liquid-iapws-r14-08-2011-over-ice = IAPWS SR1-86(1992) über Flüssigkeit, IAPWS R14-08(2011) über Eis
+
+# Der Grenzwert einer Prüfung im Betrieb.
+
+phrase-pressure-in-service = Druck im Betrieb
+phrase-p-s-bubble-pressure-at-t-or-the-highest-that-was-read-where-that-i = p_s = Siededruck bei T, oder der höchste abgelesene, wo dieser höher ist; höchstens der des Typenschilds
+phrase-saturation-from-tables-made-with-coolprop-8-0-0 = Sättigung aus mit CoolProp 8.0.0 gemachten Tafeln
+phrase-leak-in-service-viscous-flow = Leck im Betrieb, viskose Strömung
+phrase-laminar-flow-of-an-ideal-gas-through-an-unchanged-channel-poiseui = laminare Strömung eines idealen Gases durch einen unveränderten Kanal (Poiseuille); η bei 20 °C und 101 325 Pa
+phrase-leak-in-service-molecular-flow = Leck im Betrieb, molekulare Strömung
+phrase-free-molecular-flow-through-an-unchanged-channel-knudsen = freie Molekularströmung durch einen unveränderten Kanal (Knudsen)
+phrase-condensing-at-40-c-on-a-warm-day-stands-for-service-on-the-high-s = Verflüssigung bei 40 °C an einem warmen Tag steht für den Betrieb der Hochdruckseite; keine Ablesung dieses Besuchs war höher
+phrase-standing-still-at-20-c-when-the-low-side-sees-more-than-in-operat = Stillstand bei 20 °C, wobei die Niederdruckseite mehr sieht als im Betrieb; keine Ablesung dieses Besuchs war höher
+phrase-20-c-for-want-of-a-reading = 20 °C, mangels einer Ablesung
+phrase-wilke-s-rule-j-chem-phys-18-1950-517-from-memory-from-the-constit = Wilkes Regel (J. Chem. Phys. 18, 1950, 517, aus dem Gedächtnis) aus den Bestandteilen in CoolProp 8.0.0: abgeleitet, für R-404A, R-407C, R-410A, R-507A bis auf 5 % wie CoolProp

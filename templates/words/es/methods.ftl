@@ -1,1 +1,75 @@
 # Nombres y fuentes de los métodos de cálculo, según su inglés.
+
+# Ensayo de presión con dos lecturas.
+
+phrase-pressure-expected-at-the-end-corrected-for-temperature = Presión esperada al final, corregida por temperatura
+phrase-p-p-z-t-z-t-absolute-pressure-and-kelvin = p₂' = p₁ × (Z₂ × T₂) ÷ (Z₁ × T₁), presión absoluta y kelvin
+phrase-real-gas-at-constant-volume-z-of-nitrogen-from-the-table-made-wit = gas real a volumen constante; Z del nitrógeno de la tabla hecha con CoolProp 8.0.0
+phrase-compressibility-of-nitrogen-coolprop-8-0-0 = compresibilidad del nitrógeno, CoolProp 8.0.0
+phrase-pressure-lost-beyond-what-temperature-explains = Presión perdida más allá de lo que explica la temperatura
+phrase-uncorrelated-inputs-jcgm-100-2008-5-1-a-reading-s-step-as-step-12 = magnitudes de entrada no correlacionadas, JCGM 100:2008 5.1; el escalón de una lectura como escalón/√12, F.2.2.1; factor de cobertura 2
+phrase-simulated-tests-with-these-values-were-covered-in-85-to-100-of-ru = con estos valores se cubrió del 85 al 100 % de los ensayos simulados; no medido en esta instalación
+phrase-standard-atmosphere-for-want-of-a-barometer-or-an-altitude = atmósfera normal, a falta de barómetro o altitud
+phrase-the-air-pressure-may-have-changed-by-5-hpa-between-the-readings = la presión del aire pudo cambiar 5 hPa entre las lecturas
+
+# Ensayo de presión con un registro.
+
+phrase-pressure-lost-beyond-what-temperature-explains-fitted-over-the-wh = Presión perdida más allá de lo que explica la temperatura, ajustada sobre todo el registro
+phrase-p-zt-zt-p-d-t-t-end-c-dt-dt-c-t-t-by-least-squares-d-u-u-fit-u-sh = p = [ZT ÷ (ZT)₀] × (P₀ − D × t ÷ t_end) + c₁ × dT/dt + c₂ × (T − T̄) por mínimos cuadrados;  Δ = D;  u²(Δ) = u_fit² + u_share² + u_step² + u²(air);  U = 3u
+phrase-least-squares-with-the-share-and-the-lag-held-near-1-and-0-real-g = mínimos cuadrados con la parte y el retraso sujetos cerca de 1 y 0; gas real a volumen constante, Z del nitrógeno de la tabla hecha con CoolProp 8.0.0; varianza por la autocorrelación integrada; el escalón de una lectura como escalón/√12, JCGM 100:2008 F.2.2.1; factor de cobertura 3, según registros simulados
+phrase-simulated-logs-with-these-values-were-covered-in-87-to-100-of-run = con estos valores se cubrió del 87 al 100 % de los registros simulados; no medido en esta instalación
+phrase-the-log = el registro
+phrase-averages-over-equal-times-288-in-the-log-at-most = medias sobre tiempos iguales, 288 como máximo en el registro
+phrase-standard-deviation-of-the-means-about-the-fit = desviación típica de las medias en torno al ajuste
+phrase-integrated-autocorrelation-so-many-means-in-a-row-say-the-same = autocorrelación integrada: tantas medias seguidas dicen lo mismo
+phrase-holds-c-gas-follows-all-of-a-change-of-temperature-to-within-this = sujeta c₂: el gas sigue todo un cambio de temperatura, salvo esto
+phrase-holds-c-gas-is-not-behind-the-thermometer-to-within-this = sujeta c₁: el gas no va por detrás del termómetro, salvo esto
+phrase-fitted-from-c-and-c = ajustado, a partir de c₂ y c₁
+
+# La fuga de un ensayo de presión.
+
+phrase-mean-leak-over-the-test = Fuga media durante el ensayo
+phrase-constant-volume-gas-at-the-temperature-of-the-test-pressure-chang = volumen constante; gas a la temperatura del ensayo (del ámbito del método por cambio de presión de EN 13184)
+phrase-largest-leak-that-this-test-leaves-possible = Mayor fuga que este ensayo deja posible
+phrase-upper-end-of-the-interval-of-the-leak-coverage-factor-2-for-two-r = extremo superior del intervalo de la fuga; factor de cobertura 2 para dos lecturas, 3 para un registro ajustado
+phrase-smallest-leak-that-this-test-could-have-shown = Menor fuga que este ensayo pudo mostrar
+phrase-a-loss-that-differs-from-none-at-the-95-level-normal-distribution = una pérdida que difiere de ninguna al nivel del 95 %, distribución normal; u(Δ) del propio balance del ensayo
+
+# Tamaños de fuga como masa.
+
+phrase-leak-size-as-mass = Tamaño de fuga como masa
+phrase-mass-rate-q-m-r-t = caudal másico = Q × M ÷ (R × T)
+phrase-ideal-gas-law-r-8-314462618-j-mol-k-codata-2018 = ley de los gases ideales; R = 8,314462618 J/(mol K), CODATA 2018
+phrase-molar-mass-of-n-28-0134-g-mol-from-memory-as-coolprop-8-0-0-uses-i = masa molar de N₂, 28,0134 g/mol (de memoria, como la usa CoolProp 8.0.0)
+phrase-molar-mass-of-dry-air-28-966-g-mol-from-memory = masa molar del aire seco, 28,966 g/mol (de memoria)
+
+# Ensayo de vacío.
+
+phrase-mean-rise-of-the-vacuum-as-a-throughput = Subida media del vacío, como flujo
+phrase-rate-of-rise-at-constant-volume-40-cfr-1065-644-in-form-moisture-a = velocidad de subida a volumen constante, en la forma de 40 CFR 1065.644; incluye humedad y desgasificación
+phrase-rise-of-a-part-of-the-log-as-a-throughput = Subida de una parte del registro, como flujo
+phrase-q-v-p-t-p-along-the-straight-line-fitted-to-the-rows-u-v-u-p-t-p-u = Q = V × Δp ÷ t, Δp a lo largo de la recta ajustada a las filas;  U² = (V × U(Δp) ÷ t)² + (Δp × U(V) ÷ t)²
+phrase-least-squares-standard-error-times-the-memory-of-the-noise-studen = mínimos cuadrados; error típico por la memoria del ruido, t de Student al 99 %, y el escalón del instrumento; magnitudes de entrada no correlacionadas, JCGM 100:2008 5.1
+phrase-largest-leak-that-this-rise-leaves-possible = Mayor fuga que esta subida deja posible
+phrase-gas-given-off-by-moisture-walls-and-oil-only-adds-to-the-rise-so-t = el gas desprendido por la humedad, las paredes y el aceite solo aumenta la subida, así que una fuga constante no es mayor que la subida del último tercio; con qué frecuencia se cumplió en subidas simuladas figura en las notas de este proyecto para desarrolladores
+phrase-smallest-leak-that-this-straight-rise-can-be-if-it-is-one = Menor fuga que puede ser esta subida recta, si lo es
+phrase-q-low-the-lower-of-q-all-u-q-all-and-q-late-u-q-late = Q_low = el menor de Q_all − U(Q_all) y Q_late − U(Q_late)
+phrase-the-whole-rise-and-its-last-third-must-both-bear-it = la subida entera y su último tercio deben admitirla ambos
+phrase-20-c-for-want-of-a-temperature = 20 °C, a falta de una temperatura
+phrase-vapour-pressure-of-water-at-the-warmest-part = Presión de vapor del agua en la parte más caliente
+phrase-p-water-saturation-pressure-of-water-ice-below-0-c-at-t = p_water = presión de saturación del agua (hielo por debajo de 0 °C) a T
+phrase-iapws-sr1-86-1992-over-liquid-iapws-r14-08-2011-over-ice = IAPWS SR1-86(1992) sobre líquido, IAPWS R14-08(2011) sobre hielo
+
+# El límite de un ensayo en servicio.
+
+phrase-pressure-in-service = Presión en servicio
+phrase-p-s-bubble-pressure-at-t-or-the-highest-that-was-read-where-that-i = p_s = presión de burbuja a T, o la más alta leída, donde sea mayor; como máximo la de la placa
+phrase-saturation-from-tables-made-with-coolprop-8-0-0 = saturación de tablas hechas con CoolProp 8.0.0
+phrase-leak-in-service-viscous-flow = Fuga en servicio, flujo viscoso
+phrase-laminar-flow-of-an-ideal-gas-through-an-unchanged-channel-poiseui = flujo laminar de un gas ideal por un canal sin cambios (Poiseuille); η a 20 °C y 101 325 Pa
+phrase-leak-in-service-molecular-flow = Fuga en servicio, flujo molecular
+phrase-free-molecular-flow-through-an-unchanged-channel-knudsen = flujo molecular libre por un canal sin cambios (Knudsen)
+phrase-condensing-at-40-c-on-a-warm-day-stands-for-service-on-the-high-s = la condensación a 40 °C en un día cálido representa el servicio en el lado de alta; ninguna lectura de esta visita fue mayor
+phrase-standing-still-at-20-c-when-the-low-side-sees-more-than-in-operat = parada a 20 °C, cuando el lado de baja ve más que en marcha; ninguna lectura de esta visita fue mayor
+phrase-20-c-for-want-of-a-reading = 20 °C, a falta de una lectura
+phrase-wilke-s-rule-j-chem-phys-18-1950-517-from-memory-from-the-constit = regla de Wilke (J. Chem. Phys. 18, 1950, 517, de memoria) a partir de los constituyentes en CoolProp 8.0.0: derivada, a menos del 5 % de CoolProp para R-404A, R-407C, R-410A, R-507A
