@@ -2,7 +2,9 @@
 
 use crate::copied::copied;
 use rimebook::caution::{ALL, Caution, CylinderHistory, Edit, Scene, check, find};
+use rimebook::language::Words;
 use rimebook::text::{Diagnostic, Diagnostics, Severity, Sources};
+use rimebook::vocabulary::site_file::Language;
 use rimebook::working::account::accounts;
 use rimebook::working::outcome::outcome_by;
 use rimebook::{job, notes};
@@ -181,6 +183,46 @@ fn each_example_fires_its_caution_and_no_other() {
         }
     }
     assert!(wrong.is_empty(), "{}", wrong.concat());
+}
+
+/// What is amiss with a caution's sentence for the page, and with its reason, in a language.
+fn amiss(told: &Diagnostic, language: Language) -> Option<String> {
+    let words = Words::of(language);
+    let Some(message) = &told.page else {
+        return Some("no sentence for the page".to_owned());
+    };
+    let said = words.say(message);
+    let why = told.why.as_deref().unwrap_or_default();
+    let reason = words.phrase(why);
+    let english = language == Language::English;
+    let right = message.id == format!("caution-{}", told.name)
+        && !said.contains(['⟦', '{', '}'])
+        && !said.ends_with('.')
+        && (said == told.what) == english
+        && (reason == why) == english;
+    (!right).then(|| format!("{}: {said} / {reason}", message.id))
+}
+
+#[test]
+fn every_caution_that_limits_a_claim_and_no_other_has_its_sentence_for_the_page() {
+    let languages = [
+        Language::English,
+        Language::German,
+        Language::French,
+        Language::Spanish,
+    ];
+    let mut wrong = Vec::new();
+    for caution in ALL {
+        let (all, _) = spoken_with(caution.example);
+        for told in all.iter().filter(|told| told.name == caution.name) {
+            if !caution.limits_claim {
+                wrong.extend(told.page.as_ref().map(|_| caution.name.to_owned()));
+                continue;
+            }
+            wrong.extend(languages.iter().filter_map(|one| amiss(told, *one)));
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
 #[test]

@@ -4,13 +4,18 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
 use fluent::FluentResource;
+use rimebook::caution::{ALL, find};
 use rimebook::command::Loaded;
 use rimebook::language::{FILES, Words, phrase_id};
 use rimebook::report::compose::{Scene, compose, history_report};
 use rimebook::report::visit_figures::VisitFigures;
 use rimebook::ruleset::RULE_SETS;
 use rimebook::text::{Diagnostic, Severity};
+use rimebook::vocabulary::Word;
+use rimebook::vocabulary::finding_field::FindingState;
 use rimebook::vocabulary::site_file::Language;
+use rimebook::vocabulary::visit_file::OutcomeWord;
+use rimebook::working::outcome::{NO_PROOF, NO_REPAIR, OutcomeKind, shown};
 use serde_json::Value;
 
 /// Ids of a language's messages, each with the names that it uses.
@@ -168,6 +173,7 @@ fn documents(loaded: &mut Loaded, language: Language) -> Vec<(String, Value)> {
                     .diagnostics
                     .iter()
                     .filter(|diagnostic| diagnostic.severity == Severity::Caution)
+                    .filter(|diagnostic| find(diagnostic.name).is_some_and(|c| c.limits_claim))
                     .filter(|diagnostic| {
                         let file = diagnostic.primary.span.file;
                         loaded.sources.get(file).path.starts_with(&visit.path)
@@ -306,6 +312,21 @@ fn origins() -> Vec<&'static str> {
     all
 }
 
+/// Every way a visit can end.
+const OUTCOMES: [OutcomeKind; 11] = [
+    OutcomeKind::RepairedProved,
+    OutcomeKind::RepairedNotProved,
+    OutcomeKind::PartlyRepaired,
+    OutcomeKind::LeftOpen,
+    OutcomeKind::SuspectsOnly,
+    OutcomeKind::NotFoundLossStands,
+    OutcomeKind::NothingFound,
+    OutcomeKind::RepairVerified,
+    OutcomeKind::GasAdded,
+    OutcomeKind::Retrofitted,
+    OutcomeKind::Other,
+];
+
 /// Fixed words of tables that reach the page, all that are translated by their English.
 fn phrases() -> Vec<&'static str> {
     let mut all = Vec::new();
@@ -327,6 +348,11 @@ fn phrases() -> Vec<&'static str> {
                 .flat_map(|field| [field.0.title(), field.1]),
         );
     }
+    let carried = ALL.iter().filter(|caution| caution.limits_claim);
+    all.extend(carried.map(|caution| caution.matters));
+    all.extend(OutcomeWord::WORDS.iter().map(|(word, _, _)| *word));
+    all.extend([FindingState::RepairedProved.word(), NO_REPAIR, NO_PROOF]);
+    all.extend(OUTCOMES.map(shown));
     // A citation without a word in it is the same in every language.
     all.retain(|text| {
         text.split(|c: char| !c.is_alphabetic())

@@ -4,7 +4,7 @@ use crate::caution::detector_use::{DetectorUse, sole};
 use crate::caution::example::CHECK_READINGS;
 use crate::caution::words::named;
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 
 /// A background above this may hide a small leak, ppm (judgement).
 const MUCH_PPM: f64 = 10.0;
@@ -43,15 +43,14 @@ pub(super) static CAUTION: Caution = Caution {
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     for one in sole(scene, |one| contaminated(scene, one), |_, _| false) {
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                one.words_span(),
-                "a gas detector was relied on in air that already held refrigerant",
-            )
-            .here("the air around")
-            .why(CAUTION.matters)
-            .cure("air the place and search again, or use bubble solution")
-            .cure("if it was aired first, say so: `60 ppm, aired`"),
+            CAUTION
+                .says(
+                    one.words_span(),
+                    Message::of("caution-background-hides-leak"),
+                )
+                .here("the air around")
+                .cure("air the place and search again, or use bubble solution")
+                .cure("if it was aired first, say so: `60 ppm, aired`"),
         );
     }
 }

@@ -1,7 +1,7 @@
 //! Brazing without nitrogen flowing through the pipe.
 
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 
 const VISIT: &str = "larchwick/cheese-store/2026-03-04/visit.toml";
 
@@ -44,15 +44,11 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         }
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                purge.span,
-                "this joint was brazed without a nitrogen purge",
-            )
-            .here("no nitrogen flowing")
-            .also(words.span, "the brazing")
-            .why(CAUTION.matters)
-            .cure("renew the drier, and look at the strainers at the next visit"),
+            CAUTION
+                .says(purge.span, Message::of("caution-brazed-without-purge"))
+                .here("no nitrogen flowing")
+                .also(words.span, "the brazing")
+                .cure("renew the drier, and look at the strainers at the next visit"),
         );
     }
 }

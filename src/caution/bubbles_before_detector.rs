@@ -4,7 +4,7 @@ use crate::caution::look_result::cleaned;
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::{Finding, Moment};
 use crate::notes::{Look, Proof};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::Word;
 use crate::working::repair_proof::clearances;
 
@@ -42,18 +42,14 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
+            CAUTION.says(
                 later.method.span,
-                format!(
-                    "the {} look came after bubble solution at `{}`",
-                    later.method.value.word(),
-                    finding.note.title
-                ),
+                Message::of("caution-bubbles-before-detector")
+                    .with("method", later.method.value.word())
+                    .with("finding", finding.note.title.as_str()),
             )
             .here("the sensor")
             .also(first.method.span, "the solution, before it")
-            .why(CAUTION.matters)
             .cure("rinse and dry the place and use the detector again")
             .cure("if it was rinsed and dried between, say so after a semicolon: `no alarm; rinsed and dried first`"),
         );

@@ -1,7 +1,8 @@
 //! What a caution is: its text under fixed headings, two examples, and the check itself.
 
 use crate::caution::scene::Scene;
-use crate::text::Diagnostic;
+use crate::language::Words;
+use crate::text::{Diagnostic, Message, Span};
 
 /// A caution: a thing done or claimed that should be looked at, and never a reason to alter an honest note.
 pub struct Caution {
@@ -46,6 +47,18 @@ pub struct Edit {
 const WIDTH: usize = 88;
 
 impl Caution {
+    /// Speaks at a place, and why it matters: in English on the screen, in the site's language on the
+    /// page, which every caution that limits a claim is carried to.
+    ///
+    /// The message is `caution-` and the name; it begins small, ends without a full stop, and sets
+    /// names in back-ticks, which the page leaves out. The reason is a phrase of its English.
+    pub(super) fn says(&self, span: Span, message: Message) -> Diagnostic {
+        let what = Words::english().say(&message);
+        let mut diagnostic = Diagnostic::caution(self.name, span, what).why(self.matters);
+        diagnostic.page = Some(message);
+        diagnostic
+    }
+
     /// All of it as text for a terminal.
     pub fn print(&self) -> String {
         let mut text = format!("{}: {}\n", self.name, self.summary);

@@ -1,7 +1,7 @@
 //! Work by someone whose certificate does not cover it.
 
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::{Diagnostic, Noted};
+use crate::text::{Diagnostic, Message, Noted};
 use crate::vocabulary::Identifier;
 use crate::vocabulary::site_file::RuleSetWord;
 use jiff::civil::Date;
@@ -57,24 +57,21 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         }
         told.push(id);
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                deed.by.span,
-                format!(
-                    "category {} of {} does not cover this work",
-                    category.value,
-                    scene.book.person_name(id)
-                ),
-            )
-            .here(format!("done on {}", deed.day))
-            .also(category.span, "the category of the certificate")
-            .also(
-                rule,
-                "this rule asks for a certificate that covers the work",
-            )
-            .why(CAUTION.matters)
-            .cure("have the work done again by someone whose category covers it")
-            .cure("if the category was written wrongly, correct it"),
+            CAUTION
+                .says(
+                    deed.by.span,
+                    Message::of("caution-certificate-category-wrong")
+                        .with("category", category.value.as_str())
+                        .with("person", scene.book.person_name(id)),
+                )
+                .here(format!("done on {}", deed.day))
+                .also(category.span, "the category of the certificate")
+                .also(
+                    rule,
+                    "this rule asks for a certificate that covers the work",
+                )
+                .cure("have the work done again by someone whose category covers it")
+                .cure("if the category was written wrongly, correct it"),
         );
     }
 }

@@ -3,7 +3,7 @@
 use crate::caution::worked_by::named;
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::Attendance;
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::Identifier;
 use jiff::civil::Date;
 
@@ -53,19 +53,17 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         }
         told.push(id);
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                attendance.by.span,
-                format!(
-                    "the certificate of {} had run out on {day}",
-                    scene.book.person_name(id)
-                ),
-            )
-            .here(format!("worked on {day}"))
-            .also(until.span, "the last day of the certificate")
-            .why(CAUTION.matters)
-            .cure("if it was renewed, write the new `certified-until`")
-            .cure("if not, have the work done again that needs a certificate"),
+            CAUTION
+                .says(
+                    attendance.by.span,
+                    Message::of("caution-certificate-expired")
+                        .with("person", scene.book.person_name(id))
+                        .with("day", day),
+                )
+                .here(format!("worked on {day}"))
+                .also(until.span, "the last day of the certificate")
+                .cure("if it was renewed, write the new `certified-until`")
+                .cure("if not, have the work done again that needs a certificate"),
         );
     }
 }

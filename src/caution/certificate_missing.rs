@@ -2,7 +2,7 @@
 
 use crate::caution::worked_by::named;
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::Identifier;
 use jiff::civil::Date;
 
@@ -45,17 +45,17 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     let Some((id, span, day)) = alone else {
         return;
     };
-    let name = scene.book.person_name(id);
-    let what =
-        format!("{name} worked on the circuit, and the book holds no certificate of that person");
-    let mut diagnostic = Diagnostic::caution(CAUTION.name, span, what)
+    let mut diagnostic = CAUTION
+        .says(
+            span,
+            Message::of("caution-certificate-missing").with("person", scene.book.person_name(id)),
+        )
         .here(format!("on {day}, with nobody certified present"));
     if let Some(span) = scene.book.people.span(id) {
         diagnostic = diagnostic.also(span, "no `certificate` here");
     }
     found.push(
         diagnostic
-            .why(CAUTION.matters)
             .cure("write `certificate`, `category` and `certified-until` of this person")
             .cure("if there is none, have the work done again that needs a certificate"),
     );

@@ -3,7 +3,7 @@
 use crate::caution::example::{EMPTIED, RECHARGED, REPAIRED_LEAK, VISIT, findings, readings};
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::{Movement, PressureTest};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::readings_file::TestGas;
 use crate::vocabulary::refrigerant_file::MovementKind;
 
@@ -64,20 +64,17 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         }
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                charge.at.span,
-                format!(
-                    "{} was charged after test `{}` with no evacuation between",
-                    scene.system.circuit_name(circuit),
-                    test.id
-                ),
-            )
-            .here("charged")
-            .also(test.end.at.span, "the test gas was still inside here")
-            .why(CAUTION.matters)
-            .cure("if test gas is inside, recover, evacuate and charge again")
-            .cure("if it was evacuated, write the [[vacuum-test]], or the work"),
+            CAUTION
+                .says(
+                    charge.at.span,
+                    Message::of("caution-charged-without-evacuation")
+                        .with("circuit", scene.system.circuit_choice(circuit))
+                        .with("test", test.id.0.as_str()),
+                )
+                .here("charged")
+                .also(test.end.at.span, "the test gas was still inside here")
+                .cure("if test gas is inside, recover, evacuate and charge again")
+                .cure("if it was evacuated, write the [[vacuum-test]], or the work"),
         );
     }
 }

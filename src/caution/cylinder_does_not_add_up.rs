@@ -4,7 +4,7 @@ use crate::caution::cylinder_history::CylinderHistory;
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::{MovedMass, Movement};
 use crate::quantity::{Flavour, Mass, Measured, print_si};
-use crate::text::{Diagnostic, Noted};
+use crate::text::{Diagnostic, Message, Noted};
 use crate::vocabulary::Identifier;
 use crate::vocabulary::book_file::CylinderHappening;
 
@@ -57,26 +57,24 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         let more = before.value.value.si() > last.value.value.si();
         let printed = print_si(Flavour::Mass, apart(last), None, scene.site.units);
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                before.span,
-                format!(
-                    "cylinder `{}` weighed {printed} {} than when it was last weighed",
-                    id.value,
-                    if more { "more" } else { "less" }
-                ),
-            )
-            .here(format!(
-                "{} before this movement",
-                scene.print(&before.value)
-            ))
-            .also(
-                last.span,
-                format!("{} when it was last weighed", scene.print(&last.value)),
-            )
-            .why(CAUTION.matters)
-            .cure("add what happened between as a [[movement]] or a [[cylinder-event]]")
-            .cure("if one of the readings was written wrongly, correct it"),
+            CAUTION
+                .says(
+                    before.span,
+                    Message::of("caution-cylinder-does-not-add-up")
+                        .with("cylinder", id.value.0.as_str())
+                        .figure("mass", printed)
+                        .with("than", if more { "more" } else { "less" }),
+                )
+                .here(format!(
+                    "{} before this movement",
+                    scene.print(&before.value)
+                ))
+                .also(
+                    last.span,
+                    format!("{} when it was last weighed", scene.print(&last.value)),
+                )
+                .cure("add what happened between as a [[movement]] or a [[cylinder-event]]")
+                .cure("if one of the readings was written wrongly, correct it"),
         );
     }
 }

@@ -3,7 +3,7 @@
 use crate::caution::detector_use::{DetectorUse, sole};
 use crate::caution::example::{CHECK_READINGS, check_also};
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 
 pub(super) static CAUTION: Caution = Caution {
     name: "detector-not-proved",
@@ -40,16 +40,14 @@ areas = ["cooler/*", "unit/*"]
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     for one in sole(scene, |one| !proved(scene, one), same_day) {
-        let name = one.instrument.map_or_else(
-            || "the detector".to_owned(),
-            |id| format!("detector `{id}`"),
-        );
-        let mut diagnostic = Diagnostic::caution(
-            CAUTION.name,
-            one.span,
-            format!("{name} was not proved on a reference leak on {}", one.day()),
-        )
-        .here("relied on here");
+        let mut diagnostic = CAUTION
+            .says(
+                one.span,
+                Message::of("caution-detector-not-proved")
+                    .with("detector", one.instrument.unwrap_or("none"))
+                    .with("day", one.day()),
+            )
+            .here("relied on here");
         if let Some(failed) = scene
             .visit
             .detector_checks
@@ -61,7 +59,6 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         }
         found.push(
             diagnostic
-                .why(CAUTION.matters)
                 .cure("prove it and go over these places again, or use another direct method there")
                 .cure("if it was proved that day, write it as [[detector-check]]"),
         );

@@ -1,7 +1,7 @@
 //! A drier that stayed in after the circuit was opened by brazing.
 
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
 
 const VISIT: &str = "larchwick/cheese-store/2026-03-04/visit.toml";
@@ -60,19 +60,15 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     if is_spoken_of(scene) {
         return;
     }
-    let mut diagnostic = Diagnostic::caution(
-        CAUTION.name,
-        work.span,
-        "the circuit was opened here, and nothing is said of its drier",
-    )
-    .here("brazed")
-    .also(emptied.at.span, "the circuit was emptied for it");
+    let mut diagnostic = CAUTION
+        .says(work.span, Message::of("caution-drier-not-replaced"))
+        .here("brazed")
+        .also(emptied.at.span, "the circuit was emptied for it");
     if let Some(span) = scene.system.points.span(drier) {
         diagnostic = diagnostic.also(span, "the drier in the register");
     }
     found.push(
         diagnostic
-            .why(CAUTION.matters)
             .cure("renew the drier at the next visit and look at the moisture spot of the sight glass")
             .cure("if it was renewed, or left with a reason, write that as [[work]]"),
     );

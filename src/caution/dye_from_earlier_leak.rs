@@ -6,7 +6,7 @@ use crate::caution::scene::gives_place;
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::Finding;
 use crate::notes::{Look, Proof};
-use crate::text::{Diagnostic, Span};
+use crate::text::{Diagnostic, Message, Span};
 use crate::vocabulary::finding_field::FindingState;
 use crate::vocabulary::method_word::MethodWord;
 
@@ -73,19 +73,16 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                look.span,
-                format!(
-                    "the dye at `{}` may come from an earlier leak",
-                    finding.note.title
-                ),
-            )
-            .here("the only direct evidence")
-            .also(earlier, "dye came out here before")
-            .why(CAUTION.matters)
-            .cure("clean it off and look again later, or use a detector or bubble solution now")
-            .cure("if it was cleaned, say so after a semicolon: `glow; wiped off last time`"),
+            CAUTION
+                .says(
+                    look.span,
+                    Message::of("caution-dye-from-earlier-leak")
+                        .with("finding", finding.note.title.as_str()),
+                )
+                .here("the only direct evidence")
+                .also(earlier, "dye came out here before")
+                .cure("clean it off and look again later, or use a detector or bubble solution now")
+                .cure("if it was cleaned, say so after a semicolon: `glow; wiped off last time`"),
         );
     }
 }

@@ -3,7 +3,7 @@
 use crate::caution::example::check_also;
 use crate::caution::{Caution, Scene};
 use crate::job::Moment;
-use crate::text::{Diagnostic, Noted};
+use crate::text::{Diagnostic, Message, Noted};
 use crate::vocabulary::Word;
 use crate::vocabulary::method_word::MethodWord;
 use jiff::civil::Date;
@@ -73,19 +73,16 @@ fn flame(
         .as_ref()
         .map_or(entry.from.span, |noted| noted.span);
     Some(
-        Diagnostic::caution(
-            CAUTION.name,
-            method.span,
-            format!(
-                "a flame ({}) was used on a circuit with {}",
-                method.value.word(),
-                refrigerant.designation
-            ),
-        )
-        .here("an open flame")
-        .also(span, format!("class {}: it can burn", class.value))
-        .why(CAUTION.matters)
-        .cure("use a detector rated for the class, bubble solution or a tracer")
-        .cure("if the method was written wrongly, correct it"),
+        CAUTION
+            .says(
+                method.span,
+                Message::of("caution-flame-near-flammable")
+                    .with("method", method.value.word())
+                    .with("refrigerant", refrigerant.designation),
+            )
+            .here("an open flame")
+            .also(span, format!("class {}: it can burn", class.value))
+            .cure("use a detector rated for the class, bubble solution or a tracer")
+            .cure("if the method was written wrongly, correct it"),
     )
 }

@@ -3,7 +3,7 @@
 use crate::caution::example::{REPAIRED_LEAK, TOP_UP, VISIT, findings};
 use crate::caution::gas_added::open_leak;
 use crate::caution::{Caution, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 
 pub(super) static CAUTION: Caution = Caution {
     name: "gas-added-without-repair",
@@ -46,18 +46,15 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                movement.amount.span(),
-                format!(
-                    "refrigerant was added to {} while a known leak stands open",
-                    scene.system.circuit_name(circuit)
-                ),
-            )
-            .here("added here")
-            .also(span, format!("`{title}` is open"))
-            .why(CAUTION.matters)
-            .cure("agree on the day of the repair and write the decision as [[advice]]"),
+            CAUTION
+                .says(
+                    movement.amount.span(),
+                    Message::of("caution-gas-added-without-repair")
+                        .with("circuit", scene.system.circuit_choice(circuit)),
+                )
+                .here("added here")
+                .also(span, format!("`{title}` is open"))
+                .cure("agree on the day of the repair and write the decision as [[advice]]"),
         );
     }
 }

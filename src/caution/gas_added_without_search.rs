@@ -4,7 +4,7 @@ use crate::caution::example::{TOP_UP, VISIT, readings};
 use crate::caution::gas_added::open_leak;
 use crate::caution::scene::{gives_place, on_circuit, searched_circuit};
 use crate::caution::{Caution, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::finding_field::FindingKind;
 use crate::vocabulary::refrigerant_file::MovementWhy;
 
@@ -54,16 +54,12 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         }
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
+            CAUTION.says(
                 movement.amount.span(),
-                format!(
-                    "refrigerant was added to {} and the leak was not searched for",
-                    scene.system.circuit_name(circuit)
-                ),
+                Message::of("caution-gas-added-without-search")
+                    .with("circuit", scene.system.circuit_choice(circuit)),
             )
             .here("added here; no search by a direct method in this visit")
-            .why(CAUTION.matters)
             .cure("come back and search the whole circuit; if it was searched, write it as [[search]]"),
         );
     }

@@ -2,7 +2,7 @@
 
 use crate::caution::{Caution, Edit, Scene};
 use crate::quantity::{AbsolutePressure, Flavour, GaugePressure, Pressure};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::Amount;
 
 const RANGE: &str = "range = \"40 bar g\"";
@@ -48,20 +48,17 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             .find(|reading| reading.value.value.gauge(atmosphere).si() > top * (1.0 + 1e-6));
         if let Some(reading) = beyond {
             found.push(
-                Diagnostic::caution(
-                    CAUTION.name,
-                    reading.span,
-                    format!(
-                        "{} is beyond the range of the gauge of test `{}`",
-                        scene.print(&reading.value),
-                        test.id
-                    ),
-                )
-                .here("read here")
-                .also(range.span, "the top of the gauge's range")
-                .why(CAUTION.matters)
-                .cure("have the gauge checked and repeat the test on one that reaches further")
-                .cure("if the gauge's name or range was written wrongly, correct it"),
+                CAUTION
+                    .says(
+                        reading.span,
+                        Message::of("caution-gauge-beyond-its-range")
+                            .figure("pressure", scene.print(&reading.value))
+                            .with("test", test.id.0.as_str()),
+                    )
+                    .here("read here")
+                    .also(range.span, "the top of the gauge's range")
+                    .cure("have the gauge checked and repeat the test on one that reaches further")
+                    .cure("if the gauge's name or range was written wrongly, correct it"),
             );
         }
     }

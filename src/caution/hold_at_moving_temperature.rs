@@ -2,7 +2,7 @@
 
 use crate::caution::example::{EMPTIED, REPAIRED_LEAK, VISIT, findings, readings};
 use crate::caution::{Caution, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::working::pressure_test::is_steady;
 use crate::working::repair_proof::{Ground, only_weak};
 
@@ -62,15 +62,13 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         let Ground::Pressure(test) = clearance.ground else {
             continue;
         };
-        let mut diagnostic = Diagnostic::caution(
-            CAUTION.name,
-            clearance.span,
-            format!(
-                "a pressure hold without steady temperature is the only proof of `{}`",
-                finding.note.title
-            ),
-        )
-        .here("the proof");
+        let mut diagnostic = CAUTION
+            .says(
+                clearance.span,
+                Message::of("caution-hold-at-moving-temperature")
+                    .with("finding", finding.note.title.as_str()),
+            )
+            .here("the proof");
         diagnostic = match (test.start.temperature, test.end.temperature) {
             (Some(start), Some(end)) => diagnostic
                 .also(
@@ -82,7 +80,6 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         };
         found.push(
             diagnostic
-                .why(CAUTION.matters)
                 .cure("hold for a full day, or until the temperature is within 2 K of the start"),
         );
     }

@@ -4,7 +4,7 @@ use crate::caution::example::{EMPTIED, REPAIRED_LEAK, VISIT, findings, readings}
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::{Finding, PressureTest};
 use crate::quantity::{Flavour, LeakRate};
-use crate::text::{Diagnostic, Span};
+use crate::text::{Diagnostic, Message, Span};
 use crate::working::leak_size::throughput;
 use crate::working::repair_proof::{Ground, only_weak};
 
@@ -67,20 +67,18 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                clearance.span,
-                format!(
-                    "test `{}` could not have shown the leak `{}`",
-                    test.id, finding.note.title
-                ),
-            )
-            .here("the only proof")
-            .also(size.rate.span, "the size of the leak")
-            .also(step, "the smallest step of the gauge")
-            .why(CAUTION.matters)
-            .cure("hold longer, shut off a smaller section or read a finer gauge")
-            .cure("or prove the joint by a detector or bubble solution"),
+            CAUTION
+                .says(
+                    clearance.span,
+                    Message::of("caution-hold-too-coarse-for-leak")
+                        .with("test", test.id.0.as_str())
+                        .with("finding", finding.note.title.as_str()),
+                )
+                .here("the only proof")
+                .also(size.rate.span, "the size of the leak")
+                .also(step, "the smallest step of the gauge")
+                .cure("hold longer, shut off a smaller section or read a finer gauge")
+                .cure("or prove the joint by a detector or bubble solution"),
         );
     }
 }

@@ -1,7 +1,7 @@
 //! A tracer mixture with more hydrogen than five parts in a hundred.
 
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::readings_file::TestGas;
 
 const READINGS: &str = "larchwick/cheese-store/2026-03-04/readings.toml";
@@ -33,13 +33,12 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         let gas = test.note.gas;
         if let Some(gas) = gas.filter(|gas| gas.value == TestGas::HydrogenRich) {
             found.push(
-                Diagnostic::caution(
-                    CAUTION.name,
+                CAUTION.says(
                     gas.span,
-                    format!("test `{}` was made with more than 5 % hydrogen", test.id),
+                    Message::of("caution-hydrogen-above-five-percent")
+                        .with("test", test.id.0.as_str()),
                 )
                 .here("can burn in air")
-                .why(CAUTION.matters)
                 .cure("let it out to the open air away from flames and use the ready-made 5 % mixture"),
             );
         }

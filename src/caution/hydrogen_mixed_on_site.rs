@@ -1,7 +1,7 @@
 //! A tracer mixture of hydrogen and nitrogen that was mixed on site.
 
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::readings_file::TestGas;
 
 const READINGS: &str = "larchwick/cheese-store/2026-03-04/readings.toml";
@@ -43,13 +43,12 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
+            CAUTION.says(
                 note.span,
-                format!("the gas of test `{}` was mixed on site", test.id),
+                Message::of("caution-hydrogen-mixed-on-site")
+                    .with("test", test.id.0.as_str()),
             )
             .here("says so")
-            .why(CAUTION.matters)
             .cure("let it out to the open air away from flames and use the ready-made 5 % mixture"),
         );
     }

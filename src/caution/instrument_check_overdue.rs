@@ -3,7 +3,7 @@
 use crate::caution::detector_rule::{ShortOfRule, short_of_rule};
 use crate::caution::{Caution, Edit, Scene};
 use crate::notes::InstrumentNote;
-use crate::text::{Diagnostic, Noted};
+use crate::text::{Diagnostic, Message, Noted};
 use jiff::ToSpan;
 use jiff::civil::Date;
 
@@ -40,20 +40,18 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     } in short_of_rule(scene, |note, one| overdue(note, one.day()))
     {
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                one.span,
-                format!(
-                    "detector `{id}` had last been checked on {}, more than 12 months before",
-                    last.value
-                ),
-            )
-            .here(format!("relied on here, on {}", one.day()))
-            .also(last.span, "its last check before that day")
-            .also(rule, "this rule asks for a check every 12 months")
-            .why(CAUTION.matters)
-            .cure("have it checked and repeat the search, or search by another direct method")
-            .cure("if it was checked, add the day to `checked`"),
+            CAUTION
+                .says(
+                    one.span,
+                    Message::of("caution-instrument-check-overdue")
+                        .with("detector", id)
+                        .with("day", last.value),
+                )
+                .here(format!("relied on here, on {}", one.day()))
+                .also(last.span, "its last check before that day")
+                .also(rule, "this rule asks for a check every 12 months")
+                .cure("have it checked and repeat the search, or search by another direct method")
+                .cure("if it was checked, add the day to `checked`"),
         );
     }
 }

@@ -4,7 +4,7 @@ use crate::caution::detector_use::{DetectorUse, sole};
 use crate::caution::example::CHECK_READINGS;
 use crate::caution::{Caution, Edit, Scene};
 use crate::quantity::{GaugePressure, Measured, Pressure};
-use crate::text::{Diagnostic, Noted};
+use crate::text::{Diagnostic, Message, Noted};
 
 /// Below this gauge pressure a detector search clears little (judgement).
 const LITTLE: GaugePressure = GaugePressure::new(0.5e5);
@@ -37,16 +37,12 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
+            CAUTION.says(
                 pressure.span,
-                format!(
-                    "a detector search was made at {} only",
-                    scene.print(&pressure.value)
-                ),
+                Message::of("caution-low-pressure-search")
+                    .figure("pressure", scene.print(&pressure.value)),
             )
             .here("the lowest pressure at the places searched")
-            .why(CAUTION.matters)
             .cure("search these places again at a higher pressure, plant standing or under nitrogen with a tracer"),
         );
     }

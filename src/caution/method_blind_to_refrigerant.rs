@@ -4,7 +4,8 @@ use crate::caution::detector_use::{DetectorUse, sole_of};
 use crate::caution::example::{check_also, check_by};
 use crate::caution::{Caution, Scene};
 use crate::refrigerant::Refrigerant;
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
+use crate::vocabulary::Word;
 use crate::vocabulary::method_word::MethodWord;
 
 pub(super) static CAUTION: Caution = Caution {
@@ -40,18 +41,18 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         let Some(refrigerant) = blind(scene, &one) else {
             continue;
         };
-        let (tool, reacts) = match one.method {
-            MethodWord::Litmus => ("litmus", "it turns with ammonia only"),
-            _ => ("a halide torch", "it shows chlorine only"),
+        let reacts = match one.method {
+            MethodWord::Litmus => "it turns with ammonia only",
+            _ => "it shows chlorine only",
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
+            CAUTION.says(
                 one.span,
-                format!("{tool} cannot show {}", refrigerant.designation),
+                Message::of("caution-method-blind-to-refrigerant")
+                    .with("method", one.method.word())
+                    .with("refrigerant", refrigerant.designation),
             )
             .here(reacts)
-            .why(CAUTION.matters)
             .cure("go over these places again with a detector for this refrigerant, or with bubble solution"),
         );
     }

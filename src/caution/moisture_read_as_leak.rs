@@ -3,7 +3,7 @@
 use crate::caution::example::{EMPTIED, VISIT, findings, readings};
 use crate::caution::scene::on_circuit;
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::finding_field::{FindingKind, FindingState};
 use crate::vocabulary::method_word::MethodWord;
 use crate::working::vacuum_test::{Acceptance, rise};
@@ -99,16 +99,16 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                look.span,
-                format!("`{}` rests on a rise that levels off", note.title),
-            )
-            .here("the only evidence of a leak")
-            .also(test.note.whole.span, "its log levels off")
-            .why(CAUTION.matters)
-            .cure("dry the system, repeat the rise, and look for the leak under pressure")
-            .cure("if another method showed the leak as well, note it as evidence"),
+            CAUTION
+                .says(
+                    look.span,
+                    Message::of("caution-moisture-read-as-leak")
+                        .with("finding", note.title.as_str()),
+                )
+                .here("the only evidence of a leak")
+                .also(test.note.whole.span, "its log levels off")
+                .cure("dry the system, repeat the rise, and look for the leak under pressure")
+                .cure("if another method showed the leak as well, note it as evidence"),
         );
     }
 }

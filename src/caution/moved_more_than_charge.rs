@@ -3,7 +3,7 @@
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::Movement;
 use crate::quantity::{Flavour, Mass, Measured, print_si};
-use crate::text::{Diagnostic, Noted};
+use crate::text::{Diagnostic, Message, Noted};
 use crate::vocabulary::refrigerant_file::MovementKind;
 
 /// How far a circuit may be overfilled before a movement is taken for a slip: judgement.
@@ -42,24 +42,22 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         }
         let mass = print_si(Flavour::Mass, kg, None, scene.site.units);
-        let verb = match movement.kind {
-            MovementKind::Charged => "charged into",
-            MovementKind::Recovered => "recovered from",
-            _ => "let out of",
+        let kind = match movement.kind {
+            MovementKind::Charged => "charged",
+            MovementKind::Recovered => "recovered",
+            _ => "let-out",
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
+            CAUTION.says(
                 movement.amount.span(),
-                format!(
-                    "{mass} {verb} {} is more than its full charge of {}",
-                    scene.system.circuit_name(movement.circuit),
-                    scene.print(&full.value)
-                ),
+                Message::of("caution-moved-more-than-charge")
+                    .figure("mass", mass)
+                    .with("kind", kind)
+                    .with("circuit", scene.system.circuit_choice(movement.circuit))
+                    .figure("full", scene.print(&full.value)),
             )
             .here("more than it holds")
             .also(full.span, "the full charge in force")
-            .why(CAUTION.matters)
             .cure("compare it with the scale readings: a decimal point lost, pounds for kilograms, gross for net?")
             .cure("if it was so, leave it and say so in `note`"),
         );

@@ -5,7 +5,7 @@ use crate::caution::look_result::minutes;
 use crate::caution::{Caution, Scene};
 use crate::job::Finding;
 use crate::quantity::LeakRate;
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::method_word::MethodWord;
 use crate::working::repair_proof::{Ground, only_weak};
 
@@ -56,16 +56,12 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         };
         if let Some(clearance) = only_weak(scene.system, scene.visit, finding, short) {
             found.push(
-                Diagnostic::caution(
-                    CAUTION.name,
+                CAUTION.says(
                     clearance.span,
-                    format!(
-                        "bubble solution watched for under 20 min is the only proof of `{}`",
-                        finding.note.title
-                    ),
+                    Message::of("caution-no-bubbles-too-soon")
+                        .with("finding", finding.note.title.as_str()),
                 )
                 .here("too short for a small leak")
-                .why(CAUTION.matters)
                 .cure("watch it for 20 min or more, or use a proved detector after rinsing and drying"),
             );
         }

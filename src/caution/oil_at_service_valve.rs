@@ -2,7 +2,7 @@
 
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::Finding;
-use crate::text::{Diagnostic, Span};
+use crate::text::{Diagnostic, Message, Span};
 use crate::vocabulary::finding_field::{FindingKind, FindingState};
 use crate::vocabulary::method_word::MethodWord;
 use jiff::civil::Date;
@@ -78,14 +78,13 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
+            CAUTION.says(
                 look.span,
-                format!("oil is the only sign at `{}`", finding.note.title),
+                Message::of("caution-oil-at-service-valve")
+                    .with("finding", finding.note.title.as_str()),
             )
             .here("oil at a service valve")
             .also(span, format!("hoses were on this circuit on {day}"))
-            .why(CAUTION.matters)
             .cure("wipe it, look again with a detector or bubble solution, and write what that showed"),
         );
     }

@@ -1,7 +1,7 @@
 //! A claim that the notes do not bear.
 
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 
 const VISIT: &str = "larchwick/cheese-store/2026-09-16/visit.toml";
 const AMBIENT: &str = "ambient = \"17 °C\"\n";
@@ -31,17 +31,15 @@ pub(super) static CAUTION: Caution = Caution {
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     for beyond in &scene.outcome.beyond {
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                beyond.span,
-                format!(
-                    "`{}` goes beyond what the notes show: {}",
-                    beyond.claim, beyond.shown
-                ),
-            )
-            .here("claimed here")
-            .why(CAUTION.matters)
-            .cure("note the proof that was made after the last repair, or claim less"),
+            CAUTION
+                .says(
+                    beyond.span,
+                    Message::of("caution-outcome-beyond-evidence")
+                        .phrase("claim", beyond.claim)
+                        .phrase("shown", beyond.shown),
+                )
+                .here("claimed here")
+                .cure("note the proof that was made after the last repair, or claim less"),
         );
     }
 }

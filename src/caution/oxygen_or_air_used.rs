@@ -1,7 +1,7 @@
 //! A pressure test with oxygen, or with air in a refrigerant that forbids it.
 
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::readings_file::TestGas;
 
 const READINGS: &str = "larchwick/cheese-store/2026-03-04/readings.toml";
@@ -49,14 +49,15 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             _ => continue,
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                gas.span,
-                format!("test `{}` was made with {word}", test.id),
-            )
-            .here("put into a circuit with oil in it")
-            .why(CAUTION.matters)
-            .cure("let it out, sweep with dry nitrogen, evacuate, and test with dry nitrogen"),
+            CAUTION
+                .says(
+                    gas.span,
+                    Message::of("caution-oxygen-or-air-used")
+                        .with("test", test.id.0.as_str())
+                        .with("gas", word),
+                )
+                .here("put into a circuit with oil in it")
+                .cure("let it out, sweep with dry nitrogen, evacuate, and test with dry nitrogen"),
         );
     }
 }

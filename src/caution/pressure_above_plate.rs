@@ -3,7 +3,7 @@
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::{Circuit, PressureTest};
 use crate::quantity::{Flavour, Measured, Pressure, print_si};
-use crate::text::{Diagnostic, Noted};
+use crate::text::{Diagnostic, Message, Noted};
 use crate::vocabulary::readings_file::PressureTestPurpose;
 
 const READINGS: &str = "larchwick/cheese-store/2026-03-04/readings.toml";
@@ -91,18 +91,18 @@ fn above(
     }
     let printed = print_si(Flavour::GaugePressure, highest, None, scene.site.units);
     Some(
-        Diagnostic::caution(
-            CAUTION.name,
-            higher.span,
-            format!(
-                "test `{}` was made at {printed}, above the plate's {}",
-                test.id,
-                scene.print(&plate.value)
+        CAUTION
+            .says(
+                higher.span,
+                Message::of("caution-pressure-above-plate")
+                    .with("test", test.id.0.as_str())
+                    .figure("pressure", printed)
+                    .figure("plate", scene.print(&plate.value)),
+            )
+            .here("held at this pressure")
+            .also(plate.span, "the most the plate allows here")
+            .cure(
+                "test at no more than the plate; have the parts looked at that were held above it",
             ),
-        )
-        .here("held at this pressure")
-        .also(plate.span, "the most the plate allows here")
-        .why(CAUTION.matters)
-        .cure("test at no more than the plate; have the parts looked at that were held above it"),
     )
 }

@@ -3,7 +3,7 @@
 use crate::caution::example::{CHECK_READINGS, check_also};
 use crate::caution::scene::gives_place;
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::{Diagnostic, Span};
+use crate::text::{Diagnostic, Message, Span};
 use crate::vocabulary::method_word::Shows;
 use crate::vocabulary::visit_file::Purpose;
 
@@ -60,20 +60,16 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     let Some(span) = named.or_else(|| test_for_search(scene)) else {
         return;
     };
-    let mut diagnostic = Diagnostic::caution(
-        CAUTION.name,
-        span,
-        "a pressure or vacuum test stands here for a search",
-    )
-    .here("shows whether it leaks, not where");
+    let mut diagnostic = CAUTION
+        .says(
+            span,
+            Message::of("caution-pressure-test-as-leak-inspection"),
+        )
+        .here("shows whether it leaks, not where");
     if let Some(purpose) = visit.note.as_ref().and_then(|note| note.purpose) {
         diagnostic = diagnostic.also(purpose.span, "the visit was made for this");
     }
-    found.push(
-        diagnostic
-            .why(CAUTION.matters)
-            .cure("search the circuit by a direct method as well"),
-    );
+    found.push(diagnostic.cure("search the circuit by a direct method as well"));
 }
 
 /// The first test of a visit that was made to search and in which nothing was searched.

@@ -1,7 +1,7 @@
 //! Proofs that were all made before the last repair.
 
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::working::repair_proof::{clearances, is_repaired_leak, last_repair, written_proofs};
 
 const FINDINGS: &str = "larchwick/cheese-store/2026-03-04/findings.md";
@@ -44,19 +44,16 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         }
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                last.span,
-                format!(
-                    "`{}` was repaired again after its last proof",
-                    finding.note.title
-                ),
-            )
-            .here(format!("the last proof, {}", clock(last.at)))
-            .also(span, format!("the last repair, {}", clock(repaired)))
-            .why(CAUTION.matters)
-            .cure("test it again and write that as a proof")
-            .cure("if one of the two times is wrong, correct it"),
+            CAUTION
+                .says(
+                    last.span,
+                    Message::of("caution-proof-before-repair")
+                        .with("finding", finding.note.title.as_str()),
+                )
+                .here(format!("the last proof, {}", clock(last.at)))
+                .also(span, format!("the last repair, {}", clock(repaired)))
+                .cure("test it again and write that as a proof")
+                .cure("if one of the two times is wrong, correct it"),
         );
     }
 }

@@ -4,7 +4,7 @@ use crate::caution::example::{REPAIRED_LEAK, VISIT, findings, readings};
 use crate::caution::{Caution, Edit, Scene};
 use crate::notes::Look;
 use crate::quantity::{LeakRate, Measured};
-use crate::text::{Diagnostic, Noted};
+use crate::text::{Diagnostic, Message, Noted};
 use crate::vocabulary::Identifier;
 use crate::working::repair_proof::{Ground, only_weak};
 
@@ -73,18 +73,14 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
+            CAUTION.says(
                 clearance.span,
-                format!(
-                    "the only proof of `{}` could not have shown that leak",
-                    finding.note.title
-                ),
+                Message::of("caution-proof-coarser-than-leak")
+                    .with("finding", finding.note.title.as_str()),
             )
             .here("the proof")
             .also(size.rate.span, "the size of the leak")
             .also(least.span, "the smallest leak this detector finds")
-            .why(CAUTION.matters)
             .cure(
                 "prove it by a more sensitive detector, or by bubble solution watched long enough",
             ),

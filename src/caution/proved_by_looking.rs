@@ -2,7 +2,7 @@
 
 use crate::caution::example::{REPAIRED_LEAK, VISIT, findings};
 use crate::caution::{Caution, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::Word;
 use crate::vocabulary::method_word::Shows;
 use crate::working::repair_proof::{Ground, only_weak};
@@ -43,17 +43,18 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         let Ground::Look(look) = clearance.ground else {
             continue;
         };
-        let mut diagnostic = Diagnostic::caution(
-            CAUTION.name,
-            clearance.span,
-            format!("`{}` was proved by looking only", finding.note.title),
-        )
-        .here(format!("{}: a sign, not a test", look.method.value.word()));
+        let mut diagnostic = CAUTION
+            .says(
+                clearance.span,
+                Message::of("caution-proved-by-looking")
+                    .with("finding", finding.note.title.as_str()),
+            )
+            .here(format!("{}: a sign, not a test", look.method.value.word()));
         if let Some(state) = finding.note.state {
             diagnostic = diagnostic.also(state.span, "called proved");
         }
         found.push(
-            diagnostic.why(CAUTION.matters).cure(
+            diagnostic.cure(
                 "prove it by a pressure test, or by a detector or bubble solution at the place",
             ),
         );

@@ -3,7 +3,7 @@
 use crate::caution::example::VISIT;
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::{Movement, Site};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::Identifier;
 use crate::vocabulary::book_file::{CylinderHappening, GasOrigin};
 use crate::vocabulary::refrigerant_file::MovementKind;
@@ -86,18 +86,14 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
+            CAUTION.says(
                 id.span,
-                format!(
-                    "cylinder `{}` held gas recovered at {}",
-                    id.value,
-                    site.name()
-                ),
+                Message::of("caution-recovered-gas-to-another-owner")
+                    .with("cylinder", id.value.0.as_str())
+                    .with("site", site.name()),
             )
             .here("charged into this system")
             .also(recovery.at.span, "recovered from another owner's system")
-            .why(CAUTION.matters)
             .cure("have the charge tested, or take it out and charge reclaimed or new gas")
             .cure(
                 "if the cylinder had been emptied or filled since, write it as [[cylinder-event]]",

@@ -4,7 +4,7 @@ use crate::caution::detector_use::{DetectorUse, sole};
 use crate::caution::example::CHECK_READINGS;
 use crate::caution::{Caution, Edit, Scene};
 use crate::refrigerant::{Family, Refrigerant, find};
-use crate::text::{Diagnostic, Span};
+use crate::text::{Diagnostic, Message, Span};
 use crate::vocabulary::method_word::MethodWord;
 use crate::vocabulary::readings_file::Plant;
 
@@ -42,17 +42,14 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
+            CAUTION.says(
                 one.span,
-                format!(
-                    "the detector was tried on {} and relied on for {}",
-                    tried.designation, held.designation
-                ),
+                Message::of("caution-reference-leak-of-another-kind")
+                    .with("tried", tried.designation)
+                    .with("held", held.designation),
             )
             .here(format!("the circuit holds {}, {}", held.designation, kind(held)))
             .also(span, format!("tried on {}, {}", tried.designation, kind(tried)))
-            .why(CAUTION.matters)
             .cure("try it on a reference leak of the refrigerant or its kind and go over these places again")
             .cure("if the gas of the reference leak was written wrongly, correct it"),
         );

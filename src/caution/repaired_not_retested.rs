@@ -2,7 +2,7 @@
 
 use crate::caution::example::{FINDINGS, REPAIRED_LEAK, VISIT};
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::working::repair_proof::{clearances, is_repaired_leak};
 
 pub(super) static CAUTION: Caution = Caution {
@@ -43,19 +43,19 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         let Some(repair) = repair.filter(|_| is_repaired_leak(finding) && !tested) else {
             continue;
         };
-        let diagnostic = Diagnostic::caution(
-            CAUTION.name,
-            repair.span,
-            format!("`{}` was repaired and not tested again", finding.note.title),
-        )
-        .here("the last repair");
+        let diagnostic = CAUTION
+            .says(
+                repair.span,
+                Message::of("caution-repaired-not-retested")
+                    .with("finding", finding.note.title.as_str()),
+            )
+            .here("the last repair");
         let diagnostic = match finding.note.state {
             Some(state) => diagnostic.also(state.span, "how it was left"),
             None => diagnostic,
         };
         found.push(
             diagnostic
-                .why(CAUTION.matters)
                 .cure("test it, and write `proof:` with the test's id or with the look")
                 .cure("until then it stays `repaired, not proved`"),
         );

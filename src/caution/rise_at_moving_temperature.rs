@@ -2,7 +2,7 @@
 
 use crate::caution::example::{EMPTIED, RECHARGED, REPAIRED_LEAK, VISIT, findings, readings};
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::working::repair_proof::{Ground, only_weak};
 use crate::working::vacuum_test::{STEADY_K, moved_k};
 
@@ -72,20 +72,16 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         };
         let log = test.note.log.as_ref();
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
+            CAUTION.says(
                 clearance.span,
-                format!(
-                    "a vacuum rise at a moving temperature is the only proof of `{}`",
-                    finding.note.title
-                ),
+                Message::of("caution-rise-at-moving-temperature")
+                    .with("finding", finding.note.title.as_str()),
             )
             .here("the proof")
             .also(
                 log.map_or(test.note.whole.span, |log| log.whole.span),
                 format!("its temperatures are {:.1} K apart", moved_k(test)),
             )
-            .why(CAUTION.matters)
             .cure("repeat the rise at a steady temperature, or prove the joint by a second method"),
         );
     }

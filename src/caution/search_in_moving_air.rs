@@ -4,7 +4,7 @@ use crate::caution::detector_use::{DetectorUse, sole_of};
 use crate::caution::example::CHECK_READINGS;
 use crate::caution::words::named;
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::method_word::MethodWord;
 
 /// Words that tell of moving air.
@@ -69,15 +69,14 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                one.words_span(),
-                format!("a gas detector was relied on in moving air ({word})"),
-            )
-            .here("moving air")
-            .why(CAUTION.matters)
-            .cure("stop the fans or screen the place and search again, or use bubble solution")
-            .cure("if the place was sheltered, say so: `windy, sheltered`"),
+            CAUTION
+                .says(
+                    one.words_span(),
+                    Message::of("caution-search-in-moving-air").with("word", word),
+                )
+                .here("moving air")
+                .cure("stop the fans or screen the place and search again, or use bubble solution")
+                .cure("if the place was sheltered, say so: `windy, sheltered`"),
         );
     }
 }

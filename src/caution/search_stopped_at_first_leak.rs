@@ -4,7 +4,7 @@ use crate::caution::scene::{gives_place, on_circuit};
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::{covers, matches_pattern};
 use crate::notes::PointNote;
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::Identifier;
 use crate::vocabulary::finding_field::FindingKind;
 use crate::vocabulary::visit_file::Purpose;
@@ -87,25 +87,22 @@ fn stopped(scene: &Scene<'_>, circuit: usize) -> Option<Diagnostic> {
     let first = left.first()?;
     let names: Vec<String> = left.iter().take(6).map(|id| format!("`{id}`")).collect();
     let more = left.len() - names.len();
-    let names = match more {
-        0 => names.join(", "),
-        _ => format!("{} and {more} more", names.join(", ")),
-    };
     let span = scene.system.points.span(first).unwrap_or(leak.note.span);
     Some(
-        Diagnostic::caution(
-            CAUTION.name,
-            search
-                .note
-                .method
-                .map_or(search.note.whole.span, |method| method.span),
-            format!("a leak was found, and these points were not searched: {names}"),
-        )
-        .here("the searches of this visit do not go over them")
-        .also(leak.note.span, "the leak found")
-        .also(span, "the first of the points")
-        .why(CAUTION.matters)
-        .cure("search the rest, or list the points as `not-reached` with the reason"),
+        CAUTION
+            .says(
+                search
+                    .note
+                    .method
+                    .map_or(search.note.whole.span, |method| method.span),
+                Message::of("caution-search-stopped-at-first-leak")
+                    .with("points", names.join(", "))
+                    .with("more", more),
+            )
+            .here("the searches of this visit do not go over them")
+            .also(leak.note.span, "the leak found")
+            .also(span, "the first of the points")
+            .cure("search the rest, or list the points as `not-reached` with the reason"),
     )
 }
 

@@ -3,7 +3,7 @@
 use crate::caution::detector_use::{DetectorUse, sole_of};
 use crate::caution::example::CHECK_READINGS;
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::{Diagnostic, Noted};
+use crate::text::{Diagnostic, Message, Noted};
 use crate::vocabulary::method_word::MethodWord;
 use crate::vocabulary::readings_file::Plant;
 
@@ -35,15 +35,11 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     for one in sole_of(scene, needs_gas, |one| emptied(one).is_some(), |_, _| false) {
         let Some(plant) = emptied(&one) else { continue };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                plant.span,
-                "this search was made with the plant emptied",
-            )
-            .here("nothing inside to come out")
-            .why(CAUTION.matters)
-            .cure("search again with the plant charged or under nitrogen")
-            .cure("if there was gas inside, write how the plant stood and `pressure`"),
+            CAUTION
+                .says(plant.span, Message::of("caution-searched-while-empty"))
+                .here("nothing inside to come out")
+                .cure("search again with the plant charged or under nitrogen")
+                .cure("if there was gas inside, write how the plant stood and `pressure`"),
         );
     }
 }

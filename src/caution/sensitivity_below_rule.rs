@@ -4,7 +4,7 @@ use crate::caution::detector_rule::{ShortOfRule, short_of_rule};
 use crate::caution::{Caution, Edit, Scene};
 use crate::notes::InstrumentNote;
 use crate::quantity::{LeakRate, Measured};
-use crate::text::{Diagnostic, Noted};
+use crate::text::{Diagnostic, Message, Noted};
 
 /// The largest leak that a portable device must find: 5 g/yr, in kg/s with a year of 365 days.
 const MUST_FIND_KG_PER_S: f64 = 0.005 / (365.0 * 86_400.0);
@@ -40,19 +40,17 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     } in short_of_rule(scene, |note, _| insensitive(note))
     {
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                one.span,
-                format!(
-                    "detector `{id}` finds leaks from {} only",
-                    scene.print(&rate.value)
-                ),
-            )
-            .here("relied on here")
-            .also(rate.span, "its sensitivity")
-            .also(rule, "this rule asks for at least 5 g/yr")
-            .why(CAUTION.matters)
-            .cure("repeat the search with a more sensitive detector, or with bubble solution"),
+            CAUTION
+                .says(
+                    one.span,
+                    Message::of("caution-sensitivity-below-rule")
+                        .with("detector", id)
+                        .figure("leak", scene.print(&rate.value)),
+                )
+                .here("relied on here")
+                .also(rate.span, "its sensitivity")
+                .also(rule, "this rule asks for at least 5 g/yr")
+                .cure("repeat the search with a more sensitive detector, or with bubble solution"),
         );
     }
 }

@@ -5,7 +5,7 @@ use crate::caution::look_result::text;
 use crate::caution::scene::gives_place;
 use crate::caution::{Caution, Edit, Scene};
 use crate::notes::Look;
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::Identifier;
 
 const FINDINGS: &str = "larchwick/cheese-store/2026-03-04/findings.md";
@@ -69,22 +69,20 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         else {
             continue;
         };
-        let mut diagnostic = Diagnostic::caution(
-            CAUTION.name,
-            look.span,
-            format!(
-                "`{}` rests on an {sensor} sensor near {word}",
-                finding.note.title
-            ),
-        )
-        .here("the only direct evidence");
+        let mut diagnostic = CAUTION
+            .says(
+                look.span,
+                Message::of("caution-sensor-disturbed")
+                    .with("finding", finding.note.title.as_str())
+                    .with("sensor", sensor.replace(' ', "-"))
+                    .with("word", word),
+            )
+            .here("the only direct evidence");
         if let Some(span) = sensor_span(scene, look) {
             diagnostic = diagnostic.also(span, "its sensor");
         }
         found.push(
-            diagnostic
-                .why(CAUTION.matters)
-                .cure("air the place and the sensor and try again, or use bubble solution"),
+            diagnostic.cure("air the place and the sensor and try again, or use bubble solution"),
         );
     }
 }

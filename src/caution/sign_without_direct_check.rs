@@ -3,7 +3,7 @@
 use crate::caution::scene::gives_place;
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::{Finding, covers, matches_pattern};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::finding_field::{FindingKind, FindingState};
 use crate::vocabulary::method_word::Shows;
 use crate::vocabulary::site_file::RuleSetWord;
@@ -62,14 +62,13 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         }
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
+            CAUTION.says(
                 look.span,
-                format!("`{}` rests on a sign alone", finding.note.title),
+                Message::of("caution-sign-without-direct-check")
+                    .with("finding", finding.note.title.as_str()),
             )
             .here("a sign, not followed by a direct method")
             .also(rule, "this rule asks for one")
-            .why(CAUTION.matters)
             .cure(
                 "go over the place with a detector or bubble solution and write what that showed",
             ),

@@ -3,7 +3,7 @@
 use crate::caution::example::{EMPTIED, VISIT, readings};
 use crate::caution::{Caution, Scene};
 use crate::job::PressureTest;
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::readings_file::PressureTestPurpose;
 
 /// The usual strength tests lie between these multiples of the plate's pressure (EN 378-2, from memory).
@@ -79,17 +79,14 @@ fn unusual(scene: &Scene<'_>, test: &PressureTest) -> Option<Diagnostic> {
         return None;
     }
     Some(
-        Diagnostic::caution(
-            CAUTION.name,
+        CAUTION.says(
             higher.span,
-            format!(
-                "strength test `{}` was made at {factor:.2} times the plate, and no note says whose figure that is",
-                test.id
-            ),
+            Message::of("caution-strength-pressure-without-source")
+                .with("test", test.id.0.as_str())
+                .figure("factor", format!("{factor:.2}")),
         )
         .here("held at this pressure")
         .also(plate.span, "the most the plate allows here")
-        .why(CAUTION.matters)
         .cure("write where the figure comes from: `note = \"by the maker's sheet, 29.5 bar g\"`")
         .cure("if nobody gave it, have whoever is competent for the pressure equipment look at it"),
     )

@@ -3,7 +3,7 @@
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::PressureTest;
 use crate::quantity::{Flavour, Measured, Throughput};
-use crate::text::{Diagnostic, Noted, Span};
+use crate::text::{Diagnostic, Message, Noted, Span};
 use crate::vocabulary::readings_file::PressureTestPurpose;
 
 const READINGS: &str = "larchwick/cheese-store/2026-03-04/readings.toml";
@@ -48,21 +48,18 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         }
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                limit.span,
-                format!(
-                    "test `{}` cannot show this limit: one step of its gauge is a leak of {}",
-                    test.id,
-                    scene.print(&step)
-                ),
-            )
-            .here("asked for")
-            .also(span, "one step of the gauge")
-            .also(test.end.at.span, "held until here")
-            .why(CAUTION.matters)
-            .cure("hold longer, use a gauge with finer steps, or test a smaller part at a time")
-            .cure("or ask for the limit that this test can show"),
+            CAUTION
+                .says(
+                    limit.span,
+                    Message::of("caution-test-coarser-than-limit")
+                        .with("test", test.id.0.as_str())
+                        .figure("leak", scene.print(&step)),
+                )
+                .here("asked for")
+                .also(span, "one step of the gauge")
+                .also(test.end.at.span, "held until here")
+                .cure("hold longer, use a gauge with finer steps, or test a smaller part at a time")
+                .cure("or ask for the limit that this test can show"),
         );
     }
 }

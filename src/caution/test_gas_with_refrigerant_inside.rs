@@ -2,7 +2,7 @@
 
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::PressureTest;
-use crate::text::{Diagnostic, Span};
+use crate::text::{Diagnostic, Message, Span};
 use crate::vocabulary::readings_file::{Plant, TestGas};
 use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
 use crate::vocabulary::system_file::Status;
@@ -42,23 +42,22 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                gas.span,
-                format!(
-                    "test `{}` put test gas into {} with refrigerant still inside",
-                    test.id,
-                    scene.system.circuit_name(test.circuit)
+            CAUTION
+                .says(
+                    gas.span,
+                    Message::of("caution-test-gas-with-refrigerant-inside")
+                        .with("test", test.id.0.as_str())
+                        .with("circuit", scene.system.circuit_choice(test.circuit)),
+                )
+                .here(format!(
+                    "from {}",
+                    test.start.at.value.civil.strftime("%Y-%m-%d %H:%M")
+                ))
+                .also(span, text)
+                .cure("recover the mixture for waste, recover the rest, then test")
+                .cure(
+                    "if it had been emptied, write the recovery as a [[movement]] before the test",
                 ),
-            )
-            .here(format!(
-                "from {}",
-                test.start.at.value.civil.strftime("%Y-%m-%d %H:%M")
-            ))
-            .also(span, text)
-            .why(CAUTION.matters)
-            .cure("recover the mixture for waste, recover the rest, then test")
-            .cure("if it had been emptied, write the recovery as a [[movement]] before the test"),
         );
     }
 }

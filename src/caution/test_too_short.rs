@@ -2,7 +2,7 @@
 
 use crate::caution::example::{EMPTIED, RECHARGED, REPAIRED_LEAK, VISIT, findings, readings};
 use crate::caution::{Caution, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::working::repair_proof::{Ground, only_weak};
 
 /// A rise shorter than this does not tell a leak from moisture or gas out of the oil, s.
@@ -65,19 +65,16 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                clearance.span,
-                format!(
-                    "a vacuum rise of {:.0} min is the only proof of `{}`",
-                    test.seconds() / 60.0,
-                    finding.note.title
-                ),
-            )
-            .here("the proof")
-            .also(test.end.at.span, "the rise was watched until here")
-            .why(CAUTION.matters)
-            .cure("watch the rise for 20 min or more, and prove the joint by a second method"),
+            CAUTION
+                .says(
+                    clearance.span,
+                    Message::of("caution-test-too-short")
+                        .figure("minutes", format!("{:.0}", test.seconds() / 60.0))
+                        .with("finding", finding.note.title.as_str()),
+                )
+                .here("the proof")
+                .also(test.end.at.span, "the rise was watched until here")
+                .cure("watch the rise for 20 min or more, and prove the joint by a second method"),
         );
     }
 }

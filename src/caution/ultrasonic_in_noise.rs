@@ -4,7 +4,7 @@ use crate::caution::detector_use::{DetectorUse, sole_of};
 use crate::caution::example::{CHECK_READINGS, check_by};
 use crate::caution::words::named;
 use crate::caution::{Caution, Edit, Scene};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::method_word::MethodWord;
 
 /// The search of the periodic check made with ultrasound.
@@ -54,13 +54,12 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         };
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
+            CAUTION.says(
                 one.words_span(),
-                format!("an ultrasonic detector was relied on in noise ({word})"),
+                Message::of("caution-ultrasonic-in-noise")
+                    .with("word", word),
             )
             .here("noise around it")
-            .why(CAUTION.matters)
             .cure("search again with the noise stopped, or by another direct method")
             .cure("if the noise was filtered out or stopped, say so: `compressor noise, filtered`"),
         );

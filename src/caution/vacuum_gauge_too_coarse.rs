@@ -2,7 +2,7 @@
 
 use crate::caution::{Caution, Edit, Scene};
 use crate::quantity::Flavour;
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 
 const RESOLUTION: &str = "resolution = \"1 micron\"";
 
@@ -45,17 +45,16 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             continue;
         }
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                gauge.span,
-                format!("the gauge of test `{}` cannot read its limit", test.id),
-            )
-            .here("too coarse for this test")
-            .also(step.span, "its smallest step")
-            .also(limit.span, "the limit")
-            .why(CAUTION.matters)
-            .cure("repeat the test on a vacuum gauge with steps of a few microns")
-            .cure("if the gauge's name or resolution was written wrongly, correct it"),
+            CAUTION
+                .says(
+                    gauge.span,
+                    Message::of("caution-vacuum-gauge-too-coarse").with("test", test.id.0.as_str()),
+                )
+                .here("too coarse for this test")
+                .also(step.span, "its smallest step")
+                .also(limit.span, "the limit")
+                .cure("repeat the test on a vacuum gauge with steps of a few microns")
+                .cure("if the gauge's name or resolution was written wrongly, correct it"),
         );
     }
 }

@@ -3,7 +3,7 @@
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::refrigerant_of;
 use crate::refrigerant::{EuAnnex, Refrigerant};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::refrigerant_file::MovementKind;
 
 const REFRIGERANT: &str = "larchwick/cheese-store/2026-09-16/refrigerant.toml";
@@ -57,16 +57,15 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             .kind
             .map_or(movement.at.span, |kind| kind.span);
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                span,
-                format!("{} was let out on purpose", refrigerant.designation),
-            )
-            .here("vented")
-            .also(movement.amount.span(), "this much")
-            .why(CAUTION.matters)
-            .cure("recover it the next time")
-            .cure("if it went through a relief valve or was lost in hoses, write that kind"),
+            CAUTION
+                .says(
+                    span,
+                    Message::of("caution-vented").with("refrigerant", refrigerant.designation),
+                )
+                .here("vented")
+                .also(movement.amount.span(), "this much")
+                .cure("recover it the next time")
+                .cure("if it went through a relief valve or was lost in hoses, write that kind"),
         );
     }
 }

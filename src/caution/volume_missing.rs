@@ -2,7 +2,7 @@
 
 use crate::caution::{Caution, Edit, Scene};
 use crate::quantity::{Measured, Throughput, Volume};
-use crate::text::{Diagnostic, Noted};
+use crate::text::{Diagnostic, Message, Noted};
 use crate::vocabulary::Identifier;
 
 const SYSTEM: &str = "larchwick/cheese-store/system.toml";
@@ -74,21 +74,17 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
             .section
             .and_then(|section| circuit.sections.span(section));
         found.push(
-            Diagnostic::caution(
-                CAUTION.name,
-                limit.span,
-                format!(
-                    "nothing can be said about the leak limit of test `{}`",
-                    test.id
-                ),
-            )
-            .here("needs the volume under test")
-            .also(
-                section.unwrap_or(circuit.span),
-                "the volume is not given for all of this",
-            )
-            .why(CAUTION.matters)
-            .cure("add `volume = \"4.2 ± 0.4 L\"` to the sections, or to the test"),
+            CAUTION
+                .says(
+                    limit.span,
+                    Message::of("caution-volume-missing").with("test", test.id.0.as_str()),
+                )
+                .here("needs the volume under test")
+                .also(
+                    section.unwrap_or(circuit.span),
+                    "the volume is not given for all of this",
+                )
+                .cure("add `volume = \"4.2 ± 0.4 L\"` to the sections, or to the test"),
         );
     }
 }

@@ -2,7 +2,7 @@
 
 use crate::caution::{Caution, Edit, Scene};
 use crate::job::{Movement, refrigerant_of};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message};
 use crate::vocabulary::refrigerant_file::MovementKind;
 use jiff::ToSpan;
 
@@ -71,22 +71,21 @@ fn mixed(scene: &Scene<'_>, movement: &Movement) -> Option<Diagnostic> {
         return None;
     }
     let circuit = scene.system.circuit_name(movement.circuit);
-    let what = if into_circuit {
-        format!("{held} was charged into {circuit}, which holds {wanted}")
-    } else {
-        format!("{wanted} from {circuit} was recovered into a cylinder of {held}")
-    };
+    let message = Message::of("caution-wrong-cylinder")
+        .with("kind", if into_circuit { "charged" } else { "recovered" })
+        .with("held", held)
+        .with("circuit", scene.system.circuit_choice(movement.circuit))
+        .with("wanted", wanted);
     let span = entry
         .note
         .refrigerant
         .as_ref()
         .map_or(entry.from.span, |noted| noted.span);
     Some(
-        Diagnostic::caution(CAUTION.name, id.span, what)
+        CAUTION.says(id.span, message)
             .here(format!("cylinder `{}`", id.value))
             .also(noted.span, format!("the cylinder holds {held}"))
             .also(span, format!("{circuit} holds {wanted}"))
-            .why(CAUTION.matters)
             .cure("if the note names the wrong cylinder, name the right one")
             .cure("if they were mixed, label both, take the mixture out and have it reclaimed or destroyed"),
     )

@@ -1,6 +1,6 @@
 //! What is said about a place in the notes: data only, no colour, no terminal.
 
-use crate::text::{Sources, Span};
+use crate::text::{Message, Sources, Span};
 
 /// How grave it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -48,6 +48,8 @@ pub struct Diagnostic {
     pub name: &'static str,
     /// What is wrong, in one sentence without a final period.
     pub what: String,
+    /// The same sentence for the page, where the report carries it.
+    pub page: Option<Message>,
     /// The place it is about.
     pub primary: Label,
     /// Other places that explain it.
@@ -74,6 +76,7 @@ impl Diagnostic {
             severity,
             name,
             what,
+            page: None,
             primary: Label {
                 span,
                 text: String::new(),

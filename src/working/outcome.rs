@@ -27,15 +27,22 @@ pub enum Standing {
     Noted(FindingState),
 }
 
+/// What the evidence shows where a leak is called proved that nobody repaired.
+pub const NO_REPAIR: &str = "no repair is noted, here or earlier";
+
+/// What it shows where a repair is called proved and is not.
+pub const NO_PROOF: &str =
+    "no proof after the last repair bears it, or a test after it lost pressure";
+
 /// A claim that the evidence does not bear.
 #[derive(Clone, Debug)]
 pub struct Beyond {
     /// Where it is claimed.
     pub span: Span,
     /// What is claimed.
-    pub claim: String,
+    pub claim: &'static str,
     /// What the evidence shows.
-    pub shown: String,
+    pub shown: &'static str,
 }
 
 /// How a visit ended.
@@ -109,8 +116,8 @@ pub fn outcome_by(system: &System, accounts: &[Account], number: usize) -> Optio
     {
         beyond.push(Beyond {
             span: claim.span,
-            claim: claim.value.word().to_owned(),
-            shown: shown(kind).to_owned(),
+            claim: claim.value.word(),
+            shown: shown(kind),
         });
     }
     Some(Outcome {
@@ -287,14 +294,14 @@ fn standing(
     match (state.value, proved) {
         (FindingState::RepairedProved, false) => {
             let shown = if note.repairs.is_empty() && !repaired_before {
-                "no repair is noted, here or earlier"
+                NO_REPAIR
             } else {
-                "no proof after the last repair bears it, or a test after it lost pressure"
+                NO_PROOF
             };
             beyond.push(Beyond {
                 span: state.span,
-                claim: state.value.word().to_owned(),
-                shown: shown.to_owned(),
+                claim: state.value.word(),
+                shown,
             });
             Standing::NotProved
         }

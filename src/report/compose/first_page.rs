@@ -158,13 +158,19 @@ fn because(scene: &Scene<'_>) -> Vec<String> {
 }
 
 /// Cautions that lead the page.
-pub fn cautions(cautions: &[&Diagnostic]) -> Vec<Caution> {
+pub fn cautions(scene: &Scene<'_>, cautions: &[&Diagnostic]) -> Vec<Caution> {
     cautions
         .iter()
         .map(|diagnostic| Caution {
             name: diagnostic.name.to_owned(),
-            sentence: sentence(&diagnostic.what.replace('`', "")),
-            because: diagnostic.why.as_ref().map(|why| sentence(why)),
+            sentence: sentence(&match &diagnostic.page {
+                Some(message) => scene.say(message).replace('`', ""),
+                None => diagnostic.what.replace('`', ""),
+            }),
+            because: diagnostic
+                .why
+                .as_ref()
+                .map(|why| sentence(&scene.words().phrase(why))),
         })
         .collect()
 }

@@ -60,7 +60,7 @@ pub fn compose(scene: &Scene<'_>, cautions: &[&Diagnostic], draft: bool) -> Comp
         head: head::head(scene),
         outcome: first_page::outcome(scene),
         facts: facts::facts(scene),
-        cautions: first_page::cautions(cautions),
+        cautions: first_page::cautions(scene, cautions),
         leaking_again: first_page::leaking_again(scene),
         points: points::points(scene),
         still_open: first_page::still_open(scene),
