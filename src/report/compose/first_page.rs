@@ -159,18 +159,17 @@ fn because(scene: &Scene<'_>) -> Vec<String> {
 
 /// Cautions that lead the page.
 pub fn cautions(scene: &Scene<'_>, cautions: &[&Diagnostic]) -> Vec<Caution> {
+    let because = |why: &String| sentence(&scene.words().phrase(why));
     cautions
         .iter()
-        .map(|diagnostic| Caution {
-            name: diagnostic.name.to_owned(),
-            sentence: sentence(&match &diagnostic.page {
-                Some(message) => scene.say(message).replace('`', ""),
-                None => diagnostic.what.replace('`', ""),
-            }),
-            because: diagnostic
-                .why
-                .as_ref()
-                .map(|why| sentence(&scene.words().phrase(why))),
+        .map(|diagnostic| {
+            let said = diagnostic.page.as_ref().map(|message| scene.say(message));
+            let said = said.unwrap_or_else(|| diagnostic.what.clone());
+            Caution {
+                name: diagnostic.name.to_owned(),
+                sentence: sentence(&said.replace('`', "")),
+                because: diagnostic.why.as_ref().map(because),
+            }
         })
         .collect()
 }

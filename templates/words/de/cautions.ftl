@@ -1,7 +1,7 @@
 # Warnungen, die die Seite trägt: jede beginnt klein und endet ohne Punkt, beides ergänzt die Seite.
 # Unter jeder steht, warum sie wichtig ist; ihr Englisch ist `matters` in src/caution.
 
-caution-background-hides-leak = auf ein Lecksuchgerät wurde in Luft vertraut, die schon Kältemittel enthielt
+caution-background-hides-leak = maßgebend war ein Lecksuchgerät in Luft, die schon Kältemittel enthielt
 phrase-the-detector-takes-the-gas-in-the-air-for-its-zero-or-alarms-ever = Das Gerät nimmt das Gas in der Luft als Nullpunkt oder schlägt überall an: Ein kleines Leck fällt nicht auf.
 caution-brazed-without-purge = diese Verbindung wurde ohne Stickstoffspülung hartgelötet
 phrase-scale-forms-inside-the-hot-pipe-comes-loose-and-blocks-driers-str = Im heißen Rohr bildet sich Zunder, löst sich und verstopft Trockner, Siebe und Ventile.
@@ -106,7 +106,7 @@ caution-proof-before-repair = „{ $finding }“ wurde nach dem letzten Nachweis
 phrase-a-test-made-before-the-last-work-at-a-joint-does-not-show-how-the = Eine Prüfung vor der letzten Arbeit an einer Verbindung zeigt nicht, wie sie jetzt ist.
 caution-proof-coarser-than-leak = der einzige Nachweis für „{ $finding }“ hätte dieses Leck nicht zeigen können
 phrase-the-detector-would-have-been-silent-before-the-repair-as-well-its = Das Lecksuchgerät wäre auch vor der Reparatur still geblieben; seine Stille beweist nichts.
-caution-proved-by-looking = „{ $finding }“ wurde nur durch Hinsehen nachgewiesen
+caution-proved-by-looking = die Reparatur an „{ $finding }“ wurde nur durch Hinsehen nachgewiesen
 phrase-a-joint-can-leak-for-weeks-before-oil-or-a-low-charge-shows-it-th = Eine Verbindung kann wochenlang lecken, bevor Öl oder eine zu kleine Füllmenge es zeigt; dass kein Anzeichen zu sehen ist, zeigt sehr wenig.
 caution-recovered-gas-to-another-owner = Flasche „{ $cylinder }“ enthielt Gas, das an diesem Standort zurückgewonnen worden war: { $site }
 phrase-used-gas-may-carry-moisture-acid-and-other-gases-from-the-first-p = Gebrauchtes Gas kann Feuchtigkeit, Säure und andere Gase aus der ersten Anlage in die zweite tragen; nach manchen Gesetzen darf es den Eigentümer erst wechseln, wenn ein Aufbereiter es gereinigt und geprüft hat.
@@ -116,7 +116,7 @@ caution-repaired-not-retested = „{ $finding }“ wurde repariert und nicht noc
 phrase-many-repairs-do-not-hold-at-once-until-it-is-tested-nobody-knows-a = Viele Reparaturen halten nicht auf Anhieb; bis geprüft ist, weiß es niemand, und der Verlust kann weitergehen.
 caution-rise-at-moving-temperature = ein Druckanstieg im Vakuum bei wechselnder Temperatur ist der einzige Nachweis für „{ $finding }“
 phrase-as-a-system-warms-oil-and-walls-give-off-more-gas-as-it-cools-les = Wenn eine Anlage wärmer wird, geben Öl und Wände mehr Gas ab, wenn sie kälter wird, weniger: Der Anstieg zeigt dann die Wärme und nicht das Leck.
-caution-search-in-moving-air = auf ein Lecksuchgerät wurde in bewegter Luft vertraut („{ $word }“)
+caution-search-in-moving-air = maßgebend war ein Lecksuchgerät in bewegter Luft („{ $word }“)
 phrase-moving-air-carries-leaking-gas-away-before-it-reaches-the-sensor-s = Bewegte Luft trägt austretendes Gas fort, bevor es den Sensor erreicht: Stille zeigt dann wenig.
 caution-search-stopped-at-first-leak = ein Leck wurde gefunden, und diese Stellen wurden nicht abgesucht: { $points }{ $more ->
     [0] {""}
@@ -146,7 +146,7 @@ caution-test-gas-with-refrigerant-inside = bei Prüfung „{ $test }“ kam Prü
 phrase-the-mixture-cannot-be-recovered-as-refrigerant-and-goes-to-waste-o = Das Gemisch kann nicht als Kältemittel zurückgewonnen werden und geht in den Abfall oder in die Luft; der Druck der Flüssigkeit kommt hinzu, und die Prüfung zeigt nichts.
 caution-test-too-short = ein Druckanstieg im Vakuum über { $minutes } min ist der einzige Nachweis für „{ $finding }“
 phrase-in-so-short-a-time-a-rise-cannot-tell-a-small-leak-from-moisture-o = In so kurzer Zeit unterscheidet ein Anstieg ein kleines Leck nicht von Feuchtigkeit oder von Gas aus dem Öl; er zeigt nur, dass die Annahmegrenze eingehalten wurde.
-caution-ultrasonic-in-noise = auf ein Ultraschall-Lecksuchgerät wurde in Lärm vertraut („{ $word }“)
+caution-ultrasonic-in-noise = maßgebend war ein Ultraschall-Lecksuchgerät im Lärm („{ $word }“)
 phrase-compressors-fans-and-escaping-steam-or-air-make-the-same-sound-as = Verdichter, Ventilatoren und ausströmender Dampf oder Luft klingen wie ein Leck: Sie verdecken eines oder täuschen eines vor.
 caution-vacuum-gauge-too-coarse = das Vakuummeter von Prüfung „{ $test }“ kann deren Grenze nicht anzeigen
 phrase-such-a-gauge-shows-zero-long-before-the-limit-is-reached-that-the = Ein solches Messgerät zeigt null, lange bevor die Grenze erreicht ist: Ob sie eingehalten wurde, ist nicht bekannt.

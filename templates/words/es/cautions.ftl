@@ -42,13 +42,13 @@ caution-flame-near-flammable = se usó una llama ({ $method ->
 }) en un circuito con { $refrigerant }
 phrase-leaking-gas-can-catch-fire-or-explode-at-the-flame = El gas que escapa puede incendiarse o explotar en la llama.
 caution-gas-added-without-repair = se añadió refrigerante { $circuit ->
-    [none] en la instalación
-   *[other] en el circuito { $circuit }
+    [none] a la instalación
+   *[other] al circuito { $circuit }
 } mientras una fuga conocida sigue abierta
 phrase-what-was-added-leaks-out-again-where-a-rule-covers-the-system-the = Lo añadido vuelve a escapar. Donde una norma se aplica a la instalación, la adición inicia el plazo para la reparación.
 caution-gas-added-without-search = se añadió refrigerante { $circuit ->
-    [none] en la instalación
-   *[other] en el circuito { $circuit }
+    [none] a la instalación
+   *[other] al circuito { $circuit }
 } y no se buscó la fuga
 phrase-refrigerant-is-not-used-up-what-is-missing-has-leaked-and-what-wa = El refrigerante no se gasta: lo que falta se ha fugado, y lo añadido lo seguirá. Donde una norma se aplica a la instalación, la adición inicia el plazo para encontrar y reparar la fuga.
 caution-gauge-beyond-its-range = { $pressure } queda fuera del rango del manómetro del ensayo «{ $test }»
@@ -85,7 +85,7 @@ caution-moved-more-than-charge = { $mass } { $kind ->
         [none] de la instalación
        *[other] del circuito { $circuit }
     }
-} es más que su carga completa de { $full }
+} son más que su carga completa de { $full }
 phrase-it-is-most-likely-a-slip-a-decimal-point-lost-pounds-read-as-kilo = Lo más probable es un descuido: una coma perdida, libras leídas como kilogramos, el peso bruto de una botella tomado por el neto, o el movimiento de otro circuito. El balance y la tasa de fuga se apoyan en ello.
 caution-no-bubbles-too-soon = una solución jabonosa observada menos de 20 min es la única comprobación de «{ $finding }»
 phrase-a-small-leak-may-take-many-minutes-to-raise-a-bubble-a-short-look = Una fuga pequeña puede tardar muchos minutos en levantar una burbuja; una mirada breve solo muestra que la fuga no es grande.
@@ -106,7 +106,7 @@ caution-proof-before-repair = «{ $finding }» se reparó otra vez después de s
 phrase-a-test-made-before-the-last-work-at-a-joint-does-not-show-how-the = Un ensayo hecho antes del último trabajo en una unión no muestra cómo está la unión ahora.
 caution-proof-coarser-than-leak = la única comprobación de «{ $finding }» no podría haber mostrado esa fuga
 phrase-the-detector-would-have-been-silent-before-the-repair-as-well-its = El detector también habría callado antes de la reparación; su silencio no prueba nada.
-caution-proved-by-looking = «{ $finding }» se comprobó solo a la vista
+caution-proved-by-looking = la reparación de «{ $finding }» se comprobó solo a la vista
 phrase-a-joint-can-leak-for-weeks-before-oil-or-a-low-charge-shows-it-th = Una unión puede fugar semanas antes de que lo muestre el aceite o una carga baja; que no se vea ningún indicio muestra muy poco.
 caution-recovered-gas-to-another-owner = la botella «{ $cylinder }» contenía gas recuperado en este lugar: { $site }
 phrase-used-gas-may-carry-moisture-acid-and-other-gases-from-the-first-p = El gas usado puede llevar humedad, ácido y otros gases de la primera instalación a la segunda; algunas leyes solo lo dejan cambiar de dueño cuando un regenerador lo ha limpiado y analizado.

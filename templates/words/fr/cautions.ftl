@@ -9,7 +9,7 @@ caution-bubbles-before-detector = { $method ->
     [electronic] la recherche au détecteur électronique
     [tracer] la recherche au gaz traceur
    *[other] la recherche à la lampe haloïde
-} est venue après la solution moussante à « { $finding } »
+} est venue après la solution moussante sur « { $finding } »
 phrase-solution-closes-small-leaks-for-a-while-and-wets-or-poisons-a-sen = La solution bouche un moment les petites fuites et mouille ou empoisonne un capteur : son silence ensuite ne montre pas grand-chose, et une alarme peut venir de la solution.
 caution-certificate-category-wrong = la catégorie { $category } de { $person } ne couvre pas ce travail
 phrase-the-law-asks-for-a-certificate-that-covers-the-work-what-was-done = La loi exige une attestation qui couvre le travail : ce qui a été fait sans elle peut ne pas compter.
@@ -34,7 +34,7 @@ caution-detector-not-proved = { $detector ->
 phrase-a-sensor-that-is-worn-flooded-or-switched-off-is-silent-everywher = Un capteur usé, saturé ou éteint reste muet partout, et ce silence passe pour de l’étanchéité.
 caution-drier-not-replaced = le circuit a été ouvert ici, et rien n’est dit de son déshydrateur
 phrase-a-drier-that-has-been-open-to-the-air-takes-up-moisture-and-is-so = Un déshydrateur resté ouvert à l’air prend l’humidité et s’épuise vite ; l’eau laissée à l’intérieur fait de l’acide, de la glace au détendeur et de nouvelles fuites.
-caution-dye-from-earlier-leak = le colorant à « { $finding } » peut venir d’une fuite antérieure
+caution-dye-from-earlier-leak = le colorant sur « { $finding } » peut venir d’une fuite antérieure
 phrase-dye-stays-where-it-came-out-and-glows-for-years-this-may-be-the-o = Le colorant reste là où il est sorti et luit pendant des années : ce peut être celui de l’ancienne fuite.
 caution-flame-near-flammable = une flamme ({ $method ->
     [halide] lampe haloïde
@@ -73,17 +73,23 @@ phrase-litmus-turns-with-ammonia-only-and-the-flame-of-the-torch-colours = Le to
 caution-moisture-read-as-leak = « { $finding } » repose sur une remontée qui se stabilise
 phrase-a-leak-goes-on-rising-to-the-pressure-of-the-air-a-rise-that-leve = Avec une fuite, la pression monte jusqu’à celle de l’air. Une remontée qui se stabilise, c’est de l’humidité, ou du gaz sorti de l’huile : chercher une fuite qui n’est pas là coûte une journée, et l’eau reste dedans.
 caution-moved-more-than-charge = { $mass } { $kind ->
-    [charged] chargés dans
-    [recovered] récupérés de
-   *[other] rejetés de
-} { $circuit ->
-    [none] l’installation
-   *[other] le circuit { $circuit }
+    [charged] chargés { $circuit ->
+        [none] dans l’installation
+       *[other] dans le circuit { $circuit }
+    }
+    [recovered] récupérés { $circuit ->
+        [none] de l’installation
+       *[other] du circuit { $circuit }
+    }
+   *[other] rejetés { $circuit ->
+        [none] de l’installation
+       *[other] du circuit { $circuit }
+    }
 }, c’est plus que sa charge complète de { $full }
 phrase-it-is-most-likely-a-slip-a-decimal-point-lost-pounds-read-as-kilo = C’est très probablement une erreur : une virgule perdue, des livres lues comme des kilogrammes, le poids brut d’une bouteille pris pour le net, ou le mouvement d’un autre circuit. Le bilan et le taux de fuite en dépendent.
 caution-no-bubbles-too-soon = une solution moussante observée moins de 20 min est la seule preuve pour « { $finding } »
 phrase-a-small-leak-may-take-many-minutes-to-raise-a-bubble-a-short-look = Une petite fuite peut mettre bien des minutes à lever une bulle ; un bref regard montre seulement que la fuite n’est pas grande.
-caution-oil-at-service-valve = l’huile est le seul indice à « { $finding } »
+caution-oil-at-service-valve = l’huile est le seul indice sur « { $finding } »
 phrase-drops-from-the-hoses-stay-at-a-service-valve-after-every-service-t = Des gouttes des flexibles restent sur une vanne de service après chaque intervention ; elles n’indiquent pas qu’elle fuit.
 caution-outcome-beyond-evidence = « { $claim } » va au-delà de ce que montrent les notes : { $shown }
 phrase-the-report-prints-what-was-shown-and-says-on-its-first-page-that-m = Le rapport imprime ce qui a été montré, et dit en première page que davantage a été affirmé.
@@ -100,7 +106,7 @@ caution-proof-before-repair = « { $finding } » a de nouveau été réparé a
 phrase-a-test-made-before-the-last-work-at-a-joint-does-not-show-how-the = Un essai fait avant le dernier travail sur un raccord ne montre pas l’état présent du raccord.
 caution-proof-coarser-than-leak = la seule preuve pour « { $finding } » n’aurait pas pu montrer cette fuite
 phrase-the-detector-would-have-been-silent-before-the-repair-as-well-its = Le détecteur serait aussi resté muet avant la réparation ; son silence ne prouve rien.
-caution-proved-by-looking = « { $finding } » n’a été prouvé que par un examen visuel
+caution-proved-by-looking = la réparation de « { $finding } » n’a été prouvée que par un examen visuel
 phrase-a-joint-can-leak-for-weeks-before-oil-or-a-low-charge-shows-it-th = Un raccord peut fuir des semaines avant que de l’huile ou un manque de charge le montre ; ne voir aucun indice montre très peu.
 caution-recovered-gas-to-another-owner = la bouteille « { $cylinder } » contenait du gaz récupéré sur ce site : { $site }
 phrase-used-gas-may-carry-moisture-acid-and-other-gases-from-the-first-p = Un gaz usagé peut porter l’humidité, l’acide et d’autres gaz de la première installation dans la seconde ; certaines lois ne le laissent changer de propriétaire qu’après nettoyage et analyse par un régénérateur.
