@@ -200,9 +200,9 @@ fn plain(text: &str) -> String {
 }
 
 /// Words that German, French and Spanish do not have.
-const ENGLISH: [&str; 16] = [
-    "the", "and", "of", "was", "were", "which", "with", "by", "from", "has", "have", "been", "at",
-    "not", "that", "this",
+const ENGLISH: [&str; 15] = [
+    "the", "and", "of", "were", "which", "with", "by", "from", "has", "have", "been", "at", "not",
+    "that", "this",
 ];
 
 /// What of a text is English and not the writer's: the text itself, or a few words of it.
