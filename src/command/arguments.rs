@@ -61,7 +61,8 @@ enum Command {
     /// an error stands in a file that it reads; --draft makes one all the same, with a watermark.
     /// --issue freezes issue A of one visit; after a change of its notes the next is issue B, with a
     /// list of what changed. --history makes one PDF of each system instead, as at its last visit under
-    /// the path: its points over time, refrigerant by year, leak rates, and what the tests left possible.
+    /// the path: its points over time, refrigerant by year, leak rates, and what the tests left possible;
+    /// given a site, one PDF with a chapter for each of its systems.
     #[cfg(feature = "pdf")]
     Report {
         /// Book, site, system or visit
@@ -70,7 +71,7 @@ enum Command {
         /// Make a watermarked report in spite of errors
         #[arg(long)]
         draft: bool,
-        /// Make the history of each system instead of the reports of its visits
+        /// Make the history of each system, or of a site, instead of the reports of visits
         #[arg(long, conflicts_with = "issue")]
         history: bool,
         /// Folder to write to, instead of reports/ in the book

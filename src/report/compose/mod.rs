@@ -6,7 +6,9 @@ mod findings;
 mod first_page;
 mod head;
 mod history;
+mod history_charts;
 mod history_report;
+mod history_time_line;
 mod in_service;
 mod leaks_explained;
 mod legal;
@@ -21,7 +23,7 @@ mod vacuum_tests;
 mod workings;
 
 pub use history::{HistoryData, history};
-pub use history_report::history_report;
+pub use history_report::{history_report, site_history};
 pub use legal::next_dates;
 pub use scene::Scene;
 pub use workings::formulas;
