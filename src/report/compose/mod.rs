@@ -16,6 +16,8 @@ mod method;
 mod points;
 mod pressure_tests;
 mod readings;
+mod record_events;
+mod records_pack;
 mod scene;
 mod schematic;
 mod tests;
@@ -25,6 +27,7 @@ mod workings;
 pub use history::{HistoryData, history};
 pub use history_report::{history_report, site_history};
 pub use legal::next_dates;
+pub use records_pack::records_pack;
 pub use scene::Scene;
 pub use workings::formulas;
 
