@@ -35,6 +35,9 @@ pub fn site_history(scenes: &[Scene<'_>], draft: bool) -> Option<HistoryReport> 
         printed::capital(&printed::counted(scenes.len(), "system", "systems"))
     )];
     report.cures = cures(&chapters);
+    if report.cures.rows.is_empty() {
+        report.lead.push("By these notes no part that is there now has leaked more than once, and none was left leaking.".to_owned());
+    }
     report.systems = systems(&chapters);
     report.chapters = chapters
         .iter()
