@@ -183,6 +183,8 @@ fn a_site_leads_with_what_needs_a_lasting_cure_and_has_a_chapter_a_system() {
             .iter()
             .all(|chapter| !chapter.title.is_empty())
     );
+    let other = report_of("dunmarrow");
+    assert!(other.cures.rows.is_empty() && other.lead[1].contains("has leaked more than once"));
 }
 
 #[test]

@@ -56,9 +56,19 @@ fn is_missing(row: &RecordRow) -> bool {
 fn lead(scene: &Scene<'_>, rows: &[RecordRow], on: Date) -> String {
     let missing = rows.iter().filter(|row| is_missing(row)).count();
     let day = printed::day(on);
+    let mut coverage = scene
+        .figures
+        .circuits
+        .iter()
+        .flat_map(|circuit| &circuit.coverage);
+    let undecided = coverage.any(|(_, coverage)| coverage.undecided);
     if rules_of(scene.site, on).is_empty() {
         format!(
             "No rule set is named as in force at this site on {day}, so that no field is asked for. What the notes tell stands below all the same."
+        )
+    } else if rows.is_empty() && undecided {
+        format!(
+            "The rules in force at this site on {day} do not decide whether they cover this system, so that no field is asked for here. What the notes tell stands below all the same."
         )
     } else if rows.is_empty() {
         format!(
