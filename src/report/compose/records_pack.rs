@@ -78,7 +78,7 @@ fn lead(scene: &Scene<'_>, rows: &[RecordRow], on: Date) -> String {
         format!("Every field that the rules in force on {day} ask for is on record.")
     } else {
         format!(
-            "Of {} fields that the rules in force on {day} ask for, {missing} are missing.",
+            "Missing: {missing} of the {} fields that the rules in force on {day} ask for.",
             rows.len()
         )
     }
@@ -175,10 +175,7 @@ fn rule(scene: &Scene<'_>, rows: &[RecordRow]) -> Option<RuleRecords> {
     Some(RuleRecords {
         title: rules.title.to_owned(),
         lead: vec![
-            format!(
-                "{} fields are asked for; {missing} are missing.",
-                rows.len()
-            ),
+            format!("Fields asked for: {}; missing: {missing}.", rows.len()),
             format!(
                 "Records are kept for at least {} years ({}).",
                 kept.value, kept.source
