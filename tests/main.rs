@@ -30,6 +30,7 @@ mod published_leak_sizes;
 mod published_refrigerants;
 mod published_saturation;
 mod readme;
+mod records_pack;
 #[cfg(feature = "pdf")]
 mod report;
 mod robustness;

@@ -56,6 +56,9 @@ fn every_system_has_its_history_and_twice_the_same_bytes() {
     for (name, bytes) in &made {
         assert!(!holds(bytes, "DEMO-OWNER-NAME"), "{name}");
     }
+    let (code, of_site) = report(&book.path().join("brackwater"), &["--history"]);
+    assert_eq!((code, of_site.len()), (0, 1));
+    assert!(of_site.contains_key("brackwater_history.pdf"));
     let visit = book.path().join("brackwater/flake-ice-1/2026-07-09");
     assert_eq!(report(&visit, &["--history", "--issue"]).0, 2);
 }

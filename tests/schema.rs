@@ -2,6 +2,7 @@
 
 use rimebook::report::data::ReportData;
 use rimebook::report::history_data::HistoryReport;
+use rimebook::report::records_data::RecordsPack;
 use schemars::{Schema, schema_for};
 use std::fs;
 use std::path::Path;
@@ -23,4 +24,5 @@ fn compare(name: &str, schema: &Schema) {
 fn the_schemas_of_the_documents_are_those_that_are_checked_in() {
     compare("report", &schema_for!(ReportData));
     compare("history", &schema_for!(HistoryReport));
+    compare("records", &schema_for!(RecordsPack));
 }

@@ -61,7 +61,8 @@ enum Command {
     /// an error stands in a file that it reads; --draft makes one all the same, with a watermark.
     /// --issue freezes issue A of one visit; after a change of its notes the next is issue B, with a
     /// list of what changed. --history makes one PDF of each system instead, as at its last visit under
-    /// the path: its points over time, refrigerant by year, leak rates, and what the tests left possible.
+    /// the path: its points over time, refrigerant by year, leak rates, and what the tests left possible;
+    /// given a site, one PDF with a chapter for each of its systems.
     #[cfg(feature = "pdf")]
     Report {
         /// Book, site, system or visit
@@ -70,7 +71,7 @@ enum Command {
         /// Make a watermarked report in spite of errors
         #[arg(long)]
         draft: bool,
-        /// Make the history of each system instead of the reports of its visits
+        /// Make the history of each system, or of a site, instead of the reports of visits
         #[arg(long, conflicts_with = "issue")]
         history: bool,
         /// Folder to write to, instead of reports/ in the book
@@ -259,9 +260,11 @@ enum Command {
     ///
     /// For each system and rule: every field with the file and line that hold it, or the file and the
     /// line to write. With --format csv a table for an inspector, one row for each field, to be filtered
-    /// by rule, field, day or what is missing. Visits after the day are left out.
+    /// by rule, field, day or what is missing; with --pdf a document for an inspector of each system:
+    /// its plate, each rule with its fields, and the events in order of time, as at its last visit where
+    /// no day is given. Visits after the day are left out.
     /// Examples: rimebook records brackwater/flake-ice-1; rimebook records --format csv --into
-    /// records.csv. Exit code 3: something is missing.
+    /// records.csv; rimebook records brackwater/flake-ice-1 --pdf. Exit code 3: something is missing.
     Records {
         /// Book, site or system
         #[arg(default_value = ".")]
@@ -272,9 +275,13 @@ enum Command {
         /// For people, for machines, or as a table
         #[arg(long, value_enum, default_value = "people")]
         format: Sheet,
-        /// File to write to, instead of standard output
+        /// File to write to, instead of standard output; with --pdf the folder, instead of reports/
         #[arg(long)]
         into: Option<PathBuf>,
+        /// Make a PDF of each system for an inspector
+        #[cfg(feature = "pdf")]
+        #[arg(long, conflicts_with = "format")]
+        pdf: bool,
     },
     /// Checks again whenever a note is saved; with --report, prints again too
     ///
@@ -543,7 +550,19 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>) -> u8 {
             on,
             format,
             into,
+            #[cfg(feature = "pdf")]
+            pdf,
         } => with_book(&path, &console, |loaded, target| {
+            #[cfg(feature = "pdf")]
+            if pdf {
+                return crate::command::printed_records::print_records(
+                    loaded,
+                    target,
+                    on,
+                    into.as_deref(),
+                    &console,
+                );
+            }
             let print: records::Print = match format {
                 Sheet::People => records::people,
                 Sheet::Json => records::json,

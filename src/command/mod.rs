@@ -23,6 +23,8 @@ mod points;
 #[cfg(feature = "pdf")]
 mod printed_history;
 #[cfg(feature = "pdf")]
+mod printed_records;
+#[cfg(feature = "pdf")]
 mod printed_report;
 mod records;
 mod refrigerant;

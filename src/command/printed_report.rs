@@ -7,7 +7,7 @@ use crate::report::compose::{self, Composed, Scene, WantedPhotograph, compose};
 use crate::report::data::ReportData;
 use crate::report::issue::{ISSUED, Issues, State};
 use crate::report::photograph::{ALONE, BESIDE};
-use crate::report::typeset::{Manuscript, Pages, try_logo, typeset};
+use crate::report::typeset::{Manuscript, Pages, TypesetFailure, try_logo, typeset};
 use crate::report::visit_figures::{VisitFigures, figures_json};
 use crate::report::world::{Logo, OwnTemplates};
 use crate::text::{Diagnostic, Diagnostics, FileId};
@@ -15,7 +15,7 @@ use jiff::civil::Date;
 use rayon::prelude::*;
 use serde_json::json;
 use sha2::{Digest, Sha256};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 /// A report in print.
@@ -94,7 +94,7 @@ pub fn print_report(
         number,
         visit,
         figures,
-        fingerprint: fingerprint(loaded, site, system, number),
+        fingerprint: fingerprint(loaded, &[(site, system, number)]),
     };
     let leading: Vec<&Diagnostic> = loaded
         .diagnostics
@@ -103,7 +103,7 @@ pub fn print_report(
         .collect();
     let mut composed = compose(&scene, &leading, draft);
     let photographs = photographs(loaded, &composed, &manner.photographs)?;
-    let mut files = digests(loaded, site, system, number);
+    let mut files = digests(loaded, &[(site, system, number)]);
     files.extend(
         photographs
             .iter()
@@ -122,7 +122,6 @@ pub fn print_report(
         .map(|photograph| photograph.jpeg)
         .collect();
     let ident = format!("rimebook {}", visit.path);
-    let creator = concat!("Rimebook ", env!("CARGO_PKG_VERSION"));
     let formulas = compose::formulas();
     let manuscript = Manuscript {
         data: Pages::Visit(&composed.data),
@@ -132,13 +131,10 @@ pub fn print_report(
         formulas: &formulas,
         attachment: &attachment,
         ident: &ident,
-        creator,
+        creator: CREATOR,
         keep: manner.keep,
     };
-    let typeset = typeset(&manuscript).map_err(|failure| match branding.templates {
-        Some(_) => NotPrinted::Branding(format!("with the book's own templates, {failure}")),
-        None => NotPrinted::OurFault(failure.to_string()),
-    })?;
+    let typeset = typeset(&manuscript).map_err(|failure| not_set(branding, &failure))?;
     Ok(PrintedReport {
         data: composed.data,
         pdf: typeset.pdf,
@@ -203,23 +199,25 @@ fn issues(loaded: &Loaded, visit: &str) -> Result<Issues, NotPrinted> {
     }
 }
 
-/// The files that a report is made from.
-fn read_by(loaded: &Loaded, site: &Site, system: &System, number: usize) -> Vec<FileId> {
-    let visits = &system.visits[..=number];
-    [loaded.book.file, site.file, system.file]
-        .into_iter()
-        .chain(visits.iter().flat_map(|visit| visit.files.iter().copied()))
-        .collect()
+/// The files that a document about visits is made from: those of each and of the ones before it.
+fn read_by(loaded: &Loaded, visits: &[(&Site, &System, usize)]) -> Vec<FileId> {
+    let mut files = vec![loaded.book.file];
+    for (site, system, number) in visits {
+        let before = system.visits.iter().take(number + 1);
+        files.extend([site.file, system.file]);
+        files.extend(before.flat_map(|visit| visit.files.iter().copied()));
+    }
+    let mut known = BTreeSet::new();
+    files.retain(|file| known.insert(*file));
+    files
 }
 
 /// SHA-256 of each of them, by path.
 pub(super) fn digests(
     loaded: &Loaded,
-    site: &Site,
-    system: &System,
-    number: usize,
+    visits: &[(&Site, &System, usize)],
 ) -> BTreeMap<String, String> {
-    read_by(loaded, site, system, number)
+    read_by(loaded, visits)
         .into_iter()
         .map(|file| {
             let source = loaded.sources.get(file);
@@ -229,10 +227,10 @@ pub(super) fn digests(
         .collect()
 }
 
-/// The first twelve hexadecimal digits of SHA-256 over the notes that the report is made from.
-pub(super) fn fingerprint(loaded: &Loaded, site: &Site, system: &System, number: usize) -> String {
+/// The first twelve hexadecimal digits of SHA-256 over the notes that a document is made from.
+pub(super) fn fingerprint(loaded: &Loaded, visits: &[(&Site, &System, usize)]) -> String {
     let mut hash = Sha256::new();
-    for file in read_by(loaded, site, system, number) {
+    for file in read_by(loaded, visits) {
         let source = loaded.sources.get(file);
         hash.update(source.path.as_bytes());
         hash.update([0]);
@@ -241,6 +239,40 @@ pub(super) fn fingerprint(loaded: &Loaded, site: &Site, system: &System, number:
     }
     let digits = hexadecimal(&hash.finalize()[..6]);
     format!("{} {} {}", &digits[..4], &digits[4..8], &digits[8..])
+}
+
+/// Sets a document without photographs, with its data attached.
+pub(super) fn set_in_type(
+    data: Pages<'_>,
+    branding: &Branding,
+    attachment: &serde_json::Value,
+    ident: &str,
+) -> Result<Vec<u8>, NotPrinted> {
+    let manuscript = Manuscript {
+        data,
+        photographs: &[],
+        logo: branding.logo.as_ref(),
+        own: branding.templates.as_ref(),
+        formulas: &compose::formulas(),
+        attachment: &format!("{attachment:#}\n"),
+        ident,
+        creator: CREATOR,
+        keep: 0,
+    };
+    typeset(&manuscript)
+        .map(|typeset| typeset.pdf)
+        .map_err(|failure| not_set(branding, &failure))
+}
+
+/// Name and version of this program.
+const CREATOR: &str = concat!("Rimebook ", env!("CARGO_PKG_VERSION"));
+
+/// A failure of the typesetter: the contractor's where own templates take part, else ours.
+fn not_set(branding: &Branding, failure: &TypesetFailure) -> NotPrinted {
+    match branding.templates {
+        Some(_) => NotPrinted::Branding(format!("with the book's own templates, {failure}")),
+        None => NotPrinted::OurFault(failure.to_string()),
+    }
 }
 
 /// Bytes in hexadecimal digits.

@@ -24,7 +24,7 @@ use std::path::{Path, PathBuf};
 pub struct Options<'o> {
     /// In spite of errors, with a watermark.
     pub draft: bool,
-    /// The history of each system instead of the reports of its visits.
+    /// The history of each system, or of the site asked for, instead of the reports of its visits.
     pub history: bool,
     /// Folder to write to.
     pub into: Option<&'o Path>,
@@ -95,16 +95,25 @@ pub fn report(loaded: &Loaded, target: &Target, options: &Options<'_>, console: 
     } else {
         0
     };
-    let bar = progress(console, visits.len() as u64);
+    let of_site = options.history && visits.iter().any(|(site, ..)| site.folder == target.path);
+    let documents: Vec<&[(&Site, &System, usize)]> = if of_site {
+        vec![&visits]
+    } else {
+        visits.chunks(1).collect()
+    };
+    let bar = progress(console, documents.len() as u64);
     let mut exit = Exit::Fine;
     let mut results: Vec<Value> = Vec::new();
     let mut refused = Diagnostics::default();
-    for (site, system, number) in visits {
-        let path = system.visits[number].path.clone();
+    for document in documents {
+        let path = match document {
+            [(_, system, number)] if !of_site => system.visits[*number].path.clone(),
+            _ => target.path.clone(),
+        };
         bar.set_message(path.clone());
         match one(
             loaded,
-            (site, system, number),
+            (document, of_site),
             &branding,
             &folder,
             (options, keep),
@@ -165,15 +174,23 @@ fn progress(console: &Console, length: u64) -> ProgressBar {
 
 fn one(
     loaded: &Loaded,
-    visit: (&Site, &System, usize),
+    (document, of_site): (&[(&Site, &System, usize)], bool),
     branding: &Branding,
     folder: &Path,
     (options, kept): (&Options<'_>, usize),
 ) -> Made {
     let suffix = if options.draft { "-draft" } else { "" };
+    let Some(&visit) = document.first() else {
+        return Made::OurFault("a document of no visit".to_owned());
+    };
     if options.history {
-        let pdf = print_history(loaded, visit, branding, options.draft);
-        let name = format!("{}_history{suffix}.pdf", visit.1.path.replace('/', "_"));
+        let path = if of_site {
+            &visit.0.folder
+        } else {
+            &visit.1.path
+        };
+        let name = format!("{}_history{suffix}.pdf", path.replace('/', "_"));
+        let pdf = print_history(loaded, document, of_site, branding, options.draft);
         return pdf.map_or_else(not_made, |pdf| written(loaded, folder, &name, &pdf));
     }
     let path = &visit.1.visits[visit.2].path;

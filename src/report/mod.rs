@@ -8,6 +8,7 @@ pub mod history_data;
 pub mod issue;
 pub mod mail;
 pub mod printed;
+pub mod records_data;
 pub mod visit_figures;
 pub mod visit_json;
 

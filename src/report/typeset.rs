@@ -16,7 +16,8 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 use crate::report::data::ReportData;
 use crate::report::history_data::HistoryReport;
-use crate::report::world::{HISTORY, Logo, MAIN, OwnTemplates, ReportWorld};
+use crate::report::records_data::RecordsPack;
+use crate::report::world::{HISTORY, Logo, MAIN, OwnTemplates, RECORDS, ReportWorld};
 
 /// The kinds of document.
 #[derive(Debug, Clone, Copy, Serialize)]
@@ -24,8 +25,10 @@ use crate::report::world::{HISTORY, Logo, MAIN, OwnTemplates, ReportWorld};
 pub enum Pages<'a> {
     /// The report of a visit.
     Visit(&'a ReportData),
-    /// The history of a system, or a records pack, which has its shape.
+    /// The history of a system or a site.
     History(&'a HistoryReport),
+    /// The records of a system.
+    Records(&'a RecordsPack),
 }
 
 impl Pages<'_> {
@@ -33,6 +36,7 @@ impl Pages<'_> {
         match self {
             Self::Visit(_) => MAIN,
             Self::History(_) => HISTORY,
+            Self::Records(_) => RECORDS,
         }
     }
 }

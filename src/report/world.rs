@@ -23,6 +23,8 @@ pub const ATTACHMENT: &str = "rimebook.json";
 pub const MAIN: &str = "report.typ";
 /// Template of the history of a system.
 pub const HISTORY: &str = "history.typ";
+/// Template of the records of a system.
+pub const RECORDS: &str = "records.typ";
 const FORMULAS: &str = "formulas.typ";
 const GREEK: &str = include_str!("../../templates/greek.typ");
 
@@ -30,6 +32,8 @@ const GREEK: &str = include_str!("../../templates/greek.typ");
 pub const TEMPLATES: &[(&str, &str)] = &[
     (MAIN, include_str!("../../templates/report.typ")),
     (HISTORY, include_str!("../../templates/history.typ")),
+    (RECORDS, include_str!("../../templates/records.typ")),
+    ("legal.typ", include_str!("../../templates/legal.typ")),
     ("sheet.typ", include_str!("../../templates/sheet.typ")),
     (
         "letterhead.typ",

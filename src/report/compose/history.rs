@@ -2,7 +2,7 @@
 //! test limits over time, points and their lives.
 
 use crate::history::{PointHistory, Year, time_line, years};
-use crate::job::{Site, System};
+use crate::job::{Site, System, Visit};
 use crate::language::Words;
 use crate::report::printed;
 use crate::report::visit_figures::VisitFigures;
@@ -67,6 +67,8 @@ pub struct Dated {
     pub id: String,
     /// Its title.
     pub title: String,
+    /// What it is of, such as circuit, section and test; empty where the title tells it.
+    pub about: String,
     /// In print.
     pub printed: String,
     /// SI value, or percent.
@@ -110,6 +112,7 @@ pub fn history(site: &Site, system: &System, last: usize) -> Option<HistoryData>
                 day: day.clone(),
                 id: figure.id.clone(),
                 title: Words::english().text(&figure.title),
+                about: tested(system, visit, &figure.id),
                 printed: figure.value.print(site.units),
                 value: figure.value.number(),
             };
@@ -148,6 +151,28 @@ pub fn history(site: &Site, system: &System, last: usize) -> Option<HistoryData>
         })
         .collect();
     Some(data)
+}
+
+/// Circuit, section and name of the pressure test that a figure belongs to; empty for another figure.
+fn tested(system: &System, visit: &Visit, figure: &str) -> String {
+    let name = figure
+        .strip_prefix("pressure-test/")
+        .and_then(|rest| rest.strip_suffix("/limit"));
+    let mut tests = visit.pressure_tests.iter();
+    let Some(test) = name.and_then(|name| tests.find(|test| test.id.0 == name)) else {
+        return String::new();
+    };
+    let circuit = system
+        .several_circuits()
+        .then(|| system.circuit_name(test.circuit));
+    let section = test.section().map_or_else(
+        || "all sections".to_owned(),
+        |section| format!("section {section}"),
+    );
+    let parts = circuit
+        .into_iter()
+        .chain([section, format!("test {}", test.id)]);
+    parts.collect::<Vec<_>>().join(", ")
 }
 
 fn co2e_by_year(system: &System, figures: &[VisitFigures], circuit: usize) -> BTreeMap<i16, f64> {
