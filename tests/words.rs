@@ -116,10 +116,11 @@ fn every_message_is_asked_for_and_every_one_asked_for_is_there() {
 
 /// Every string of a document, with where it stands; what only names something else is left out.
 fn strings(value: &Value, at: &str, out: &mut Vec<(String, String)>) {
-    const NAMES: [&str; 16] = [
+    const NAMES: [&str; 17] = [
         "id",
         "working",
         "formula",
+        "formula-text",
         "fingerprint",
         "language",
         "region",
@@ -205,6 +206,18 @@ const ENGLISH: [&str; 15] = [
     "that", "this",
 ];
 
+/// Whether a text names lines of the notes.
+fn is_place(text: &str) -> bool {
+    text.contains(".toml:") || text.contains(".md:")
+}
+
+/// Whether a formula holds words, not only symbols.
+fn says_words(formula: &str) -> bool {
+    formula
+        .split(|c: char| !c.is_ascii_alphanumeric() && c != '_')
+        .any(|word| word.len() > 3 && word.chars().all(|c| c.is_ascii_lowercase()))
+}
+
 /// What of a text is English and not the writer's: the text itself, or a few words of it.
 fn left(text: &str, notes: &str) -> Option<String> {
     let words: Vec<String> = plain(text).split(' ').map(str::to_owned).collect();
@@ -249,7 +262,8 @@ fn left_in_english(language: Language) {
                 && words
                     .split(' ')
                     .any(|word| word.len() > 3 && word.chars().all(char::is_alphabetic))
-                && !notes.contains(&words);
+                && !is_place(theirs)
+                && !theirs.split("; ").all(|part| notes.contains(&plain(part)));
             let why = if same {
                 Some(String::new())
             } else {
@@ -332,6 +346,21 @@ fn phrases() -> Vec<&'static str> {
     let mut all = Vec::new();
     for method in rimebook::working::METHODS {
         all.extend([method.name, method.source]);
+        all.extend(Some(method.formula).filter(|formula| says_words(formula)));
+    }
+    all.extend(rimebook::refrigerant::GwpSet::ALL.map(rimebook::refrigerant::GwpSet::title));
+    for refrigerant in rimebook::refrigerant::all() {
+        let limits = [
+            refrigerant.practical_limit_kg_m3,
+            refrigerant.concentration_limit_kg_m3,
+            refrigerant.lower_flammability_limit_kg_m3,
+        ];
+        all.extend(
+            limits
+                .into_iter()
+                .flatten()
+                .map(|limit| limit.source.citation),
+        );
     }
     for rules in RULE_SETS {
         let exceedance = rules.exceedance.iter();

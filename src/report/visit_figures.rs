@@ -4,7 +4,7 @@ use crate::job::{Moment, Site, System, Visit};
 use crate::language::Words;
 use crate::ruleset::{Coverage, RuleSet, coverage, last_verification, method_of, plant_of};
 pub use crate::ruleset::{gwp_set_of, rules_of};
-use crate::text::{Noted, Sources};
+use crate::text::{Message, Noted, Sources};
 use crate::working::account::{Account, account};
 use crate::working::co2_equivalent::co2_equivalent;
 use crate::working::leak_rate::{Window, lost_in_year};
@@ -172,17 +172,14 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         Some(id) if system.several_circuits() => format!("circuit/{id}/{part}"),
         _ => format!("charge/{part}"),
     };
-    let of = match system.circuits[circuit].id.as_ref() {
-        Some(id) if system.several_circuits() => format!(", circuit {id}"),
-        _ => String::new(),
-    };
+    let titled = |id| Message::of(id).with("circuit", system.circuit_choice(circuit));
     let in_force = system.in_force(circuit, visit.last_day());
     let refrigerant = in_force.and_then(|entry| entry.refrigerant);
     let full = in_force.and_then(|entry| entry.note.full_charge);
     let plant = plant_of(system);
     let mut figures = CircuitFigures {
         circuit,
-        net: account.net_of(number, &label("net-addition"), &format!("Net addition{of}")),
+        net: account.net_of(number, &label("net-addition"), titled("title-net-addition")),
         charge_co2e: None,
         lost_co2e: None,
         since: None,
@@ -216,7 +213,7 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         refrigerant,
         set,
         &label("full-charge-co2e"),
-        &format!("CO₂ equivalent of the full charge{of}"),
+        titled("title-full-charge-co2e"),
     );
     let Some(addition) = figures.account.addition_of(number).cloned() else {
         return figures;
@@ -230,7 +227,7 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         refrigerant,
         set,
         &label("loss-co2e"),
-        &format!("CO₂ equivalent of what had been lost{of}"),
+        titled("title-loss-co2e"),
     );
     let mut window = Window {
         account: &figures.account,
@@ -245,9 +242,9 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         &full,
         year,
         &label(&format!("lost-in-year/{year}")),
-        &format!("Lost in {year} in percent of the full charge{of}"),
+        titled("title-lost-in-year").with("year", year.to_string()),
     );
-    let plain = window.plain(&label("loss-per-year"), &format!("Loss per year{of}"));
+    let plain = window.plain(&label("loss-per-year"), titled("title-loss-per-year"));
     let mut statutory = Vec::new();
     for (rules, coverage) in &figures.coverage {
         if !rules.asks_leak_rate || !coverage.covered {
@@ -255,8 +252,8 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         }
         window.first = rules.first_calculation;
         let (method, slug) = method_of(site);
-        let title = format!("Leak rate by {}{of}", rules.title);
-        let figure = window.rate(method, &label(&format!("leak-rate/{slug}")), &title);
+        let title = titled("title-leak-rate").phrase("rules", rules.title);
+        let figure = window.rate(method, &label(&format!("leak-rate/{slug}")), title);
         statutory.extend(figure.map(|figure| (*rules, figure)));
     }
     let (since, leaked_kg) = (window.since(), window.leaked_kg());
@@ -270,9 +267,9 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
             uncertainty_kg: addition.uncertainty_kg.filter(|_| alone),
             spans: &addition.spans,
         };
-        let title = format!("What the leaks found explain of the loss{of}");
-        let named = (label("leaks-explained"), title);
-        leaks_explained(system, number, circuit, &loss, (&named.0, &named.1))
+        let id = label("leaks-explained");
+        let named = (id.as_str(), titled("title-leaks-explained"));
+        leaks_explained(system, number, circuit, &loss, named)
     });
     figures.since = since;
     figures.leaked_kg = leaked_kg;

@@ -3,7 +3,7 @@
 use crate::job::{Accuracy, Moment, MovedMass, Movement, System, Visit, refrigerant_of};
 use crate::quantity::{Flavour, Mass, Measured};
 use crate::refrigerant::Refrigerant;
-use crate::text::{Noted, Span};
+use crate::text::{Message, Noted, Span, Text};
 use crate::vocabulary::Identifier;
 use crate::vocabulary::refrigerant_file::{
     ChargedTo, Destination, MassHow, MovementKind, MovementWhy,
@@ -462,7 +462,7 @@ impl Account {
     }
 
     /// The net addition of a visit as a figure; `None` where nothing moved, or two refrigerants did.
-    pub fn net_of(&self, visit: usize, id: &str, title: &str) -> Option<Figure> {
+    pub fn net_of(&self, visit: usize, id: &str, title: impl Into<Text>) -> Option<Figure> {
         let mut working = Working::of(&NET, id, title);
         let mut net = 0.0;
         let mut variance = Some(0.0);
@@ -490,7 +490,7 @@ impl Account {
             return None;
         }
         if self.entries_of(visit).any(is_apart) {
-            working.note("Movements for installation, season, retrofit or taking out of use are in this sum; they are not counted as loss in the leak rate.");
+            working.note(Message::of("note-apart-from-loss"));
         }
         self.say_basis(visit, &mut working);
         Some(working.finish(Value::Computed {
@@ -509,7 +509,7 @@ impl Account {
             told.push(entry.basis);
             match entry.basis {
                 Basis::Written => {
-                    working.note("An uncertainty written with ± is taken with a coverage factor of 2.");
+                    working.note(Message::of("note-uncertainty-written"));
                 }
                 Basis::Scale(accuracy) if accuracy.value.share > 0.0 => {
                     let percent = Value::Percent(100.0 * accuracy.value.share, 2);
@@ -523,11 +523,9 @@ impl Account {
                     };
                     working.input("a", half, Origin::Note(accuracy.span));
                 }
-                Basis::Step => working.note(
-                    "The accuracy of a scale is not noted, or no scale is named: for its readings only half the last digit is in the uncertainty.",
-                ),
+                Basis::Step => working.note(Message::of("note-scale-not-known")),
                 Basis::Unknown => {
-                    working.note("The uncertainty of a mass that was not weighed before and after is not known.");
+                    working.note(Message::of("note-not-weighed"));
                 }
             }
         }

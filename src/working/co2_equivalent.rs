@@ -2,6 +2,7 @@
 
 use crate::quantity::Flavour;
 use crate::refrigerant::{GwpSet, Refrigerant, co2e_kg};
+use crate::text::{Message, Text};
 use crate::working::working::{Figure, Method, Origin, Value, Working};
 
 /// Mass times GWP.
@@ -19,7 +20,7 @@ pub fn co2_equivalent(
     refrigerant: &'static Refrigerant,
     set: GwpSet,
     id: &str,
-    title: &str,
+    title: impl Into<Text>,
 ) -> Option<Figure> {
     let gwp = refrigerant.gwp(set)?;
     let (kg, uncertainty, origin) = mass;
@@ -46,13 +47,18 @@ pub fn co2_equivalent(
     working.input(
         "GWP",
         Value::Number(gwp.value, 1),
-        Origin::Table(format!("{}: {}", set.title(), shares.join(" + ")).into()),
+        Origin::Table(
+            Message::of("origin-gwp")
+                .phrase("set", set.title())
+                .figure("shares", shares.join(" + "))
+                .into(),
+        ),
     );
     if gwp.is_from_memory() {
-        working.note("A GWP in this sum is from memory: verify before relying on it.");
+        working.note(Message::of("note-gwp-from-memory"));
     }
     if !gwp.excluded.is_empty() {
-        working.note("A constituent without a listed GWP is left out, as 40 CFR 84.64(c) says.");
+        working.note(Message::of("note-gwp-left-out"));
     }
     Some(working.finish(Value::CarbonDioxide {
         kg: co2e_kg(kg, gwp.value),

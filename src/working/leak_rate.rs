@@ -2,7 +2,7 @@
 
 use crate::job::Moment;
 use crate::quantity::{Flavour, Mass, Measured};
-use crate::text::Noted;
+use crate::text::{Message, Noted, Text};
 use crate::vocabulary::refrigerant_file::MovementKind;
 use crate::working::account::{Account, Addition, Entry};
 use crate::working::working::{Figure, Method, Origin, Value, Working};
@@ -95,7 +95,7 @@ pub struct Window<'a> {
 
 impl Window<'_> {
     /// The statutory figure by a method.
-    pub fn rate(&self, method: LeakRateMethod, id: &str, title: &str) -> Option<Figure> {
+    pub fn rate(&self, method: LeakRateMethod, id: &str, title: impl Into<Text>) -> Option<Figure> {
         match method {
             LeakRateMethod::Annualizing => self.annualizing(id, title),
             LeakRateMethod::RollingAverage => self.rolling(id, title),
@@ -180,48 +180,43 @@ impl Window<'_> {
             Origin::Notes(vec![start.span, self.addition.at.span]),
         );
         if installed.is_some() {
-            working.note("No charge is noted before this loss: the days are counted from the installation, when the full charge was weighed in. If refrigerant was added in between and not noted, more was lost than this.");
+            working.note(Message::of("note-from-installation"));
         }
         Some(days)
     }
 
-    fn annualizing(&self, id: &str, title: &str) -> Option<Figure> {
+    fn annualizing(&self, id: &str, title: impl Into<Text>) -> Option<Figure> {
         let mut working = Working::of(&ANNUALIZING, id, title);
         let added = self.added(&mut working);
         let full = working.take("m_full", self.full);
         let days = match self.is_first() {
             Some(first) => {
                 working.input("d", Value::Days(365), Origin::Constant(first.source));
-                working.note(
-                    "First calculation under this rule: 365 days, whatever the calendar says.",
-                );
+                working.note(Message::of("note-first-calculation"));
                 365
             }
             None => self.days(&mut working)?,
         };
         let rate = annualizing(added, full, days)?;
         say_apart(self.group(), &mut working);
-        working.note(format!(
-            "If the loss went on as it was over these {} days, this share of the full charge would be lost in a year. It says nothing about when the loss happened within them.",
-            days.min(365)
-        ));
+        working.note(Message::of("note-annualized").with("days", days.min(365)));
         Some(working.finish(Value::Percent(rate, 2)))
     }
 
-    fn rolling(&self, id: &str, title: &str) -> Option<Figure> {
+    fn rolling(&self, id: &str, title: impl Into<Text>) -> Option<Figure> {
         let mut working = Working::of(&ROLLING, id, title);
         let end = self.addition.at.value;
         let mut start = end.date().checked_sub(jiff::Span::new().days(365)).ok()?;
-        let mut cut = "the last 365 days";
+        let mut since = "year";
         if let Some(verified) = self
             .verified
             .filter(|v| v.value.date() > start && v.value < end)
         {
             start = verified.value.date();
-            cut = "the days since a follow-up verification showed all identified leaks repaired";
+            since = "verification";
             working.input(
                 "from",
-                Value::Words(start.to_string().into()),
+                Value::Words(Text::Figure(start.to_string())),
                 Origin::Note(verified.span),
             );
         }
@@ -229,10 +224,10 @@ impl Window<'_> {
             && first.from > start
         {
             start = first.from;
-            cut = "the days since the rule's own first day";
+            since = "rule";
             working.input(
                 "from",
-                Value::Words(start.to_string().into()),
+                Value::Words(Text::Figure(start.to_string())),
                 Origin::Constant(first.source),
             );
         }
@@ -248,9 +243,7 @@ impl Window<'_> {
         }
         say_apart(counted, &mut working);
         let full = working.take("m_full", self.full);
-        working.note(format!(
-            "The window is {cut}. It is not scaled up to a year."
-        ));
+        working.note(Message::of("note-window").with("since", since));
         Some(working.finish(Value::Percent(rolling_average(sum, full)?, 2)))
     }
 
@@ -267,7 +260,7 @@ impl Window<'_> {
     }
 
     /// Plain loss per year since the last addition.
-    pub fn plain(&self, id: &str, title: &str) -> Option<Figure> {
+    pub fn plain(&self, id: &str, title: impl Into<Text>) -> Option<Figure> {
         let mut working = Working::of(&PLAIN, id, title);
         let added: f64 = self
             .group()
@@ -278,12 +271,12 @@ impl Window<'_> {
         let days = self.days(&mut working)?;
         let rate = plain(added, full, days)?;
         if !self.addition.to_full {
-            working.note("The circuit was not charged to full, so that more may have been lost.");
+            working.note(Message::of("note-not-to-full"));
         }
         if self.previous().is_some_and(|previous| !previous.to_full) {
-            working.note("It is not known whether the circuit was full after the addition before.");
+            working.note(Message::of("note-not-known-full-before"));
         }
-        working.note(format!("Loss over {days} days, scaled to 365."));
+        working.note(Message::of("note-loss-over-days").with("days", days));
         Some(working.finish(Value::Percent(rate, 1)))
     }
 
@@ -317,12 +310,10 @@ fn say_apart<'a>(additions: impl IntoIterator<Item = &'a Addition>, working: &mu
         beyond |= addition.beyond_season_kg > 0.0;
     }
     if destroyed {
-        working.note(
-            "What was purged and destroyed to 98 % or more is not counted (40 CFR 82.157(k)).",
-        );
+        working.note(Message::of("note-destroyed"));
     }
     if beyond {
-        working.note("More was charged for the season than was taken out for it in the 12 months before. The definition of a seasonal variance as written (40 CFR 82.152) does not cover that; what was put in beyond it is counted here.");
+        working.note(Message::of("note-beyond-season"));
     }
 }
 
@@ -333,7 +324,7 @@ pub fn lost_in_year(
     full: &Noted<Measured<Mass>>,
     year: i16,
     id: &str,
-    title: &str,
+    title: impl Into<Text>,
 ) -> Option<Figure> {
     let mut working = Working::of(&LOST_IN_YEAR, id, title);
     let of_year = |addition: &&Addition| addition.at.value.date().year() == year;
@@ -348,7 +339,7 @@ pub fn lost_in_year(
         .complete_since
         .is_none_or(|since| since.date().year() >= year)
     {
-        working.note("Not every movement of this year is known to this book.");
+        working.note(Message::of("note-year-not-complete"));
     }
     let share = rolling_average(sum, full)?;
     (!additions.is_empty()).then(|| working.finish(Value::Percent(share, 2)))

@@ -3,7 +3,7 @@
 use crate::job::{Site, System};
 use crate::quantity::{Flavour, Mass, Measured, Volume};
 use crate::refrigerant::{Mark, Refrigerant, Sourced};
-use crate::text::{Noted, Span};
+use crate::text::{Message, Noted, Span, Text};
 use crate::vocabulary::Identifier;
 use crate::vocabulary::site_file::RoomKind;
 use crate::working::working::{Figure, Method, Origin, Value, Working};
@@ -138,7 +138,7 @@ fn concentration(
     let mut working = Working::of(
         &CONCENTRATION,
         format!("room/{id}/concentration"),
-        format!("Concentration in room {id}"),
+        Message::of("title-room-concentration").with("room", id.0.as_str()),
     );
     let mass = working.take("m", charge);
     let volume = volume(&mut working, note)?;
@@ -164,10 +164,7 @@ fn quarter(id: &Identifier, refrigerant: &Refrigerant, limit: &Sourced<f64>) -> 
     let mut working = Working::of(
         &QUARTER_LIMIT,
         format!("room/{id}/quarter-flammable-limit"),
-        format!(
-            "A quarter of the lower flammable limit of {}",
-            refrigerant.designation
-        ),
+        Message::of("title-quarter-flammable-limit").with("refrigerant", refrigerant.designation),
     );
     working.input(
         "LFL",
@@ -176,7 +173,7 @@ fn quarter(id: &Identifier, refrigerant: &Refrigerant, limit: &Sourced<f64>) -> 
             si: limit.value,
             uncertainty: None,
         },
-        Origin::Table(limit.source.citation.into()),
+        Origin::Table(Text::Phrase(limit.source.citation)),
     );
     working.finish(Value::Computed {
         flavour: Flavour::MassPerVolume,

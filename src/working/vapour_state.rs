@@ -3,7 +3,7 @@
 use crate::job::{Atmosphere, OperatingReading, System, Visit};
 use crate::quantity::{Flavour, Measured, Pressure};
 use crate::refrigerant::Refrigerant;
-use crate::text::Noted;
+use crate::text::{Message, Noted, Text};
 use crate::working::working::{Figure, Method, Origin, Value, Working};
 
 /// Superheat of the suction vapour.
@@ -66,13 +66,13 @@ fn superheat(
     );
     let absolute = absolute_pa(&pressure, visit);
     let dew = refrigerant.dew_temperature_k(absolute)?;
-    let mut working = Working::of(&SUPERHEAT, id, "Superheat of the suction vapour");
+    let mut working = Working::of(&SUPERHEAT, id, Text::Phrase(SUPERHEAT.name));
     let suction = working.take("T_suction", &temperature);
     take_pressure(&mut working, "p_suction", &pressure, visit);
     let half = half_span(&pressure, absolute, |p| refrigerant.dew_temperature_k(p));
     saturation(&mut working, "T_dew", dew, half, refrigerant);
     glide(&mut working, refrigerant, absolute);
-    working.note(RESOLUTION);
+    working.note(Message::of("note-resolution"));
     Some(working.finish(difference(suction - dew, half, &temperature)))
 }
 
@@ -88,13 +88,13 @@ fn subcooling(
     );
     let absolute = absolute_pa(&pressure, visit);
     let bubble = refrigerant.bubble_temperature_k(absolute)?;
-    let mut working = Working::of(&SUBCOOLING, id, "Subcooling of the liquid");
+    let mut working = Working::of(&SUBCOOLING, id, Text::Phrase(SUBCOOLING.name));
     let liquid = working.take("T_liquid", &temperature);
     take_pressure(&mut working, "p_liquid", &pressure, visit);
     let half = half_span(&pressure, absolute, |p| refrigerant.bubble_temperature_k(p));
     saturation(&mut working, "T_bubble", bubble, half, refrigerant);
     glide(&mut working, refrigerant, absolute);
-    working.note(RESOLUTION);
+    working.note(Message::of("note-resolution"));
     Some(working.finish(difference(bubble - liquid, half, &temperature)))
 }
 
@@ -143,9 +143,6 @@ fn take_pressure(
     );
 }
 
-/// What the uncertainty of these figures holds.
-const RESOLUTION: &str = "The uncertainty is that of the digits written, or what stands behind ±; the accuracy of gauge and thermometer is not in it.";
-
 /// Half width of a reading: as written, else half its last digit.
 fn half_width<T>(noted: &Noted<Measured<T>>) -> f64 {
     let measured = &noted.value;
@@ -180,7 +177,12 @@ fn saturation(
             si: kelvin,
             uncertainty: half,
         },
-        Origin::Table(format!("{}: {source}", refrigerant.designation).into()),
+        Origin::Table(
+            Message::of("origin-saturation")
+                .with("refrigerant", refrigerant.designation)
+                .phrase("source", source)
+                .into(),
+        ),
     );
 }
 
@@ -192,11 +194,11 @@ fn glide(working: &mut Working, refrigerant: &Refrigerant, pressure_pa: f64) {
         return;
     };
     if dew - bubble > 0.3 {
-        working.note(format!(
-            "At this pressure {} boils over a glide of {} K: superheat counts from the dew point, subcooling from the bubble point.",
-            refrigerant.designation,
-            crate::working::rounded(dew - bubble, 1)
-        ));
+        working.note(
+            Message::of("note-glide")
+                .with("refrigerant", refrigerant.designation)
+                .figure("glide", crate::working::rounded(dew - bubble, 1)),
+        );
     }
 }
 

@@ -4,20 +4,26 @@ use crate::quantity::{Flavour, UnitSystem, print_as};
 use crate::report::compose::points;
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Block, Column, ColumnKind, Entry, Part, Row, Table};
-use crate::report::printed::{self, capital};
+use crate::text::Message;
 use crate::vocabulary::Word;
 use crate::vocabulary::book_file::GasOrigin;
 use crate::vocabulary::refrigerant_file::MovementKind;
 use crate::working::account::Entry as Line;
 
-fn columns(heads: &[(&str, ColumnKind)]) -> Vec<Column> {
+/// Columns by the messages of their heads; a mass is in the site's unit.
+fn columns(scene: &Scene<'_>, heads: &[(&'static str, ColumnKind)]) -> Vec<Column> {
     heads
         .iter()
         .map(|(head, kind)| Column {
-            head: (*head).to_owned(),
+            head: scene.say(&Message::of(head).with("unit", mass_unit(scene))),
             kind: *kind,
         })
         .collect()
+}
+
+/// A sentence or label about a circuit; a system of one circuit needs no name for it.
+fn of_circuit(scene: &Scene<'_>, id: &'static str, circuit: usize) -> String {
+    scene.say(&Message::of(id).with("circuit", scene.system.circuit_choice(circuit)))
 }
 
 fn mass_unit(scene: &Scene<'_>) -> &'static str {
@@ -30,37 +36,29 @@ fn mass_unit(scene: &Scene<'_>) -> &'static str {
 /// A mass in the site's unit with two decimals, signed.
 fn signed(scene: &Scene<'_>, kg: f64) -> String {
     print_as(Flavour::Mass, kg.abs(), mass_unit(scene), 2).map_or_else(String::new, |printed| {
-        if kg < 0.0 {
-            format!("−{}", printed.number)
-        } else {
-            printed.number
-        }
+        let sign = if kg < 0.0 { "−" } else { "" };
+        scene.figure(format!("{sign}{}", printed.number))
     })
 }
 
 /// The account of the visit.
 pub fn account(scene: &Scene<'_>) -> Part {
     let mut part = Part::default();
-    let unit = mass_unit(scene);
     for circuit in &scene.figures.circuits {
         let lines: Vec<&Line> = circuit.account.entries_of(scene.number).collect();
-        let name = scene.system.circuit_name(circuit.circuit);
-        let of = if scene.system.several_circuits() {
-            format!(", {name}")
-        } else {
-            String::new()
-        };
         if let Some(net) = &circuit.net {
             part.facts.push(Entry {
-                key: format!("Net{of}"),
+                key: of_circuit(scene, "account-net", circuit.circuit),
                 value: scene.value(&net.value),
                 working: Some(net.id.clone()),
             });
         }
         if let Some(plain) = &circuit.plain {
             part.facts.push(Entry {
-                key: format!("Loss per year{of}"),
-                value: format!("{} of the full charge", scene.value(&plain.value)),
+                key: of_circuit(scene, "account-loss-per-year", circuit.circuit),
+                value: scene.say(
+                    &Message::of("account-of-full-charge").with("share", scene.value(&plain.value)),
+                ),
                 working: Some(plain.id.clone()),
             });
         }
@@ -74,7 +72,7 @@ pub fn account(scene: &Scene<'_>) -> Part {
             rows.push(Row {
                 cells: vec![
                     String::new(),
-                    "net".to_owned(),
+                    scene.word("account-sum"),
                     String::new(),
                     String::new(),
                     signed(scene, net),
@@ -83,27 +81,25 @@ pub fn account(scene: &Scene<'_>) -> Part {
             });
         }
         part.tables.push(Table {
-            title: if scene.system.several_circuits() {
-                capital(&name)
-            } else {
-                "Movements".to_owned()
-            },
-            columns: columns(&[
-                ("When", ColumnKind::Short),
-                ("Movement", ColumnKind::Text),
-                ("Why", ColumnKind::Short),
-                ("Cylinder", ColumnKind::Name),
-                (&format!("Mass, {unit}"), ColumnKind::Number),
-            ]),
+            title: of_circuit(scene, "account-movements", circuit.circuit),
+            columns: columns(
+                scene,
+                &[
+                    ("head-when", ColumnKind::Short),
+                    ("head-movement", ColumnKind::Text),
+                    ("head-why", ColumnKind::Short),
+                    ("head-cylinder", ColumnKind::Name),
+                    ("head-mass", ColumnKind::Number),
+                ],
+            ),
             rows,
-            note:
-                "In is positive, out is negative. What was recovered and charged back is no loss."
-                    .to_owned(),
+            note: scene.word("account-signs"),
         });
     }
     part.tables.extend(cylinders(scene));
     if part.tables.is_empty() && part.facts.is_empty() {
-        part.lead.push(Block::plain("No refrigerant was moved."));
+        part.lead
+            .push(Block::plain(scene.word("account-nothing-moved")));
     }
     part
 }
@@ -111,10 +107,10 @@ pub fn account(scene: &Scene<'_>) -> Part {
 fn row(scene: &Scene<'_>, line: &Line) -> Row {
     Row {
         cells: vec![
-            printed::moment(line.at.value.civil),
-            line.kind.word().to_owned(),
+            scene.words().moment(line.at.value.civil),
+            scene.words().phrase(line.kind.word()),
             line.why
-                .map_or_else(String::new, |why| why.word().to_owned()),
+                .map_or_else(String::new, |why| scene.words().phrase(why.word())),
             line.cylinder
                 .as_ref()
                 .map_or_else(String::new, |id| id.0.clone()),
@@ -130,7 +126,7 @@ fn cylinders(scene: &Scene<'_>) -> Option<Table> {
     let number =
         |mass: Option<crate::text::Noted<crate::quantity::Measured<crate::quantity::Mass>>>| {
             mass.and_then(|mass| print_as(Flavour::Mass, mass.value.value.si(), unit, 2))
-                .map_or_else(String::new, |printed| printed.number)
+                .map_or_else(String::new, |printed| scene.figure(printed.number))
         };
     let rows: Vec<Row> = scene
         .visit
@@ -148,13 +144,15 @@ fn cylinders(scene: &Scene<'_>) -> Option<Table> {
                         .and_then(|r| crate::refrigerant::find(&r.value.0))
                         .map_or_else(String::new, |r| r.designation.to_owned()),
                     match movement.kind {
-                        MovementKind::Recovered => movement
-                            .note
-                            .destination
-                            .map_or_else(|| "recovered".to_owned(), |d| d.value.word().to_owned()),
+                        MovementKind::Recovered => {
+                            let word = movement.note.destination.map(|d| d.value.word());
+                            scene
+                                .words()
+                                .phrase(word.unwrap_or(MovementKind::Recovered.word()))
+                        }
                         _ => origin.map_or_else(String::new, |o| match o.value {
-                            GasOrigin::Empty => "recovered before".to_owned(),
-                            origin => origin.word().to_owned(),
+                            GasOrigin::Empty => scene.word("account-recovered-before"),
+                            origin => scene.words().phrase(origin.word()),
                         }),
                     },
                     number(movement.note.before),
@@ -165,16 +163,19 @@ fn cylinders(scene: &Scene<'_>) -> Option<Table> {
         })
         .collect();
     (!rows.is_empty()).then(|| Table {
-        title: "Cylinders".to_owned(),
-        columns: columns(&[
-            ("Cylinder", ColumnKind::Name),
-            ("Refrigerant", ColumnKind::Short),
-            ("Origin or destination", ColumnKind::Text),
-            (&format!("Before, {unit}"), ColumnKind::Number),
-            (&format!("After, {unit}"), ColumnKind::Number),
-        ]),
+        title: scene.word("account-cylinders"),
+        columns: columns(
+            scene,
+            &[
+                ("head-cylinder", ColumnKind::Name),
+                ("head-refrigerant", ColumnKind::Short),
+                ("head-origin-or-destination", ColumnKind::Text),
+                ("head-before", ColumnKind::Number),
+                ("head-after", ColumnKind::Number),
+            ],
+        ),
         rows,
-        note: "Scale readings of cylinder and gas together.".to_owned(),
+        note: scene.word("account-gross"),
     })
 }
 
@@ -194,13 +195,13 @@ pub fn history(scene: &Scene<'_>) -> Part {
                 addition.at.value,
                 Row {
                     cells: vec![
-                        printed::day(addition.at.value.date()),
-                        capital(&scene.system.circuit_name(circuit.circuit)),
-                        if addition.visit.is_none() {
-                            "earlier record".to_owned()
+                        scene.words().day(addition.at.value.date()),
+                        of_circuit(scene, "account-circuit", circuit.circuit),
+                        scene.word(if addition.visit.is_none() {
+                            "account-earlier-record"
                         } else {
-                            "this book".to_owned()
-                        },
+                            "account-this-book"
+                        }),
                         signed(scene, addition.kg),
                     ],
                     total: false,
@@ -217,16 +218,19 @@ pub fn history(scene: &Scene<'_>) -> Part {
             .filter_map(|circuit| circuit.account.complete_since)
             .min();
         part.tables.push(Table {
-            title: "Refrigerant added before, net of each job".to_owned(),
-            columns: columns(&[
-                ("When", ColumnKind::Short),
-                ("Circuit", ColumnKind::Short),
-                ("From", ColumnKind::Text),
-                (&format!("Added, {}", mass_unit(scene)), ColumnKind::Number),
-            ]),
+            title: scene.word("account-added-before"),
+            columns: columns(
+                scene,
+                &[
+                    ("head-when", ColumnKind::Short),
+                    ("head-circuit", ColumnKind::Short),
+                    ("head-from-record", ColumnKind::Text),
+                    ("head-added", ColumnKind::Number),
+                ],
+            ),
             rows: rows.into_iter().map(|(_, row)| row).collect(),
             note: since.map_or_else(String::new, |since| {
-                format!("Complete only since {}.", printed::day(since.date()))
+                scene.say(&Message::of("account-complete-since").with("day", since.date()))
             }),
         });
     }

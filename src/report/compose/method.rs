@@ -1,12 +1,13 @@
 //! How it was searched and what that could not show; safety, work, advice, what was used.
 
+use crate::language::clock;
 use crate::quantity::print;
 use crate::report::compose::points::{not_reached, place_name};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{
     Advice, Block, Column, ColumnKind, Entry, Method, NotReached, Part, Row, Safety, Table,
 };
-use crate::report::printed::{self, sentence};
+use crate::text::{Message, sentence};
 use crate::vocabulary::Word;
 use crate::vocabulary::site_file::RoomKind;
 use crate::working::room::{Room, may_be_stated};
@@ -17,24 +18,32 @@ pub fn safety(scene: &Scene<'_>) -> Safety {
     for check in scene.visit.note.iter().flat_map(|note| &note.safety_check) {
         let mut parts = Vec::new();
         if let Some(air) = &check.air {
-            parts.push(format!(
-                "refrigerant in the air {}",
-                print(&air.value, scene.site.units)
-            ));
+            let air = print(&air.value, scene.site.units);
+            parts.push(scene.say(&Message::of("checked-air").figure("amount", air)));
         }
         if let Some(oxygen) = &check.oxygen {
-            parts.push(format!("oxygen {}", print(&oxygen.value, scene.site.units)));
+            let oxygen = print(&oxygen.value, scene.site.units);
+            parts.push(scene.say(&Message::of("checked-oxygen").figure("amount", oxygen)));
         }
         for (flag, yes, no) in [
-            (check.ventilated, "ventilated", "not ventilated"),
-            (check.locked_off, "locked off", "not locked off"),
+            (
+                check.ventilated,
+                "checked-ventilated",
+                "checked-not-ventilated",
+            ),
+            (
+                check.locked_off,
+                "checked-locked-off",
+                "checked-not-locked-off",
+            ),
         ] {
             if let Some(flag) = flag {
-                parts.push(if flag.value { yes } else { no }.to_owned());
+                parts.push(scene.word(if flag.value { yes } else { no }));
             }
         }
         if let Some(sources) = &check.ignition_sources {
-            parts.push(format!("sources of ignition: {}", sources.value));
+            let message = Message::of("checked-ignition");
+            parts.push(scene.say(&message.with("sources", sources.value.as_str())));
         }
         if let Some(note) = &check.note {
             parts.push(note.value.clone());
@@ -42,7 +51,7 @@ pub fn safety(scene: &Scene<'_>) -> Safety {
         checked.push(Entry {
             key: check
                 .at
-                .map_or_else(String::new, |at| printed::moment(at.value.civil)),
+                .map_or_else(String::new, |at| scene.words().moment(at.value.civil)),
             value: parts.join("; "),
             working: None,
         });
@@ -66,109 +75,96 @@ fn room(scene: &Scene<'_>) -> Vec<Block> {
 }
 
 fn room_words(scene: &Scene<'_>, room: &Room) -> Option<String> {
-    let units = scene.site.units;
     let note = scene.site.rooms.get(&room.id)?;
-    let name = room.refrigerant.designation;
-    let ventilation = note
-        .ventilation
-        .as_ref()
-        .map(|text| format!("ventilation: {}", text.value));
-    let detector = note
-        .detector
-        .as_ref()
-        .map(|text| format!("gas detector: {}", text.value));
-    let equipped: Vec<String> = [ventilation, detector].into_iter().flatten().collect();
-    let equipped = if equipped.is_empty() {
-        String::new()
-    } else {
-        format!(" As noted, {}.", equipped.join("; "))
+    let about = |id| {
+        Message::of(id)
+            .with("room", room.id.0.as_str())
+            .with("refrigerant", room.refrigerant.designation)
     };
-    match room.kind {
-        RoomKind::OpenAir => None,
-        RoomKind::MachineryRoom => Some(format!(
-            "{} (machinery room): the limits for occupied rooms do not apply; the local code asks for ventilation and a gas detector.{equipped}",
-            printed::capital(&room.id.0)
-        )),
-        RoomKind::Occupied => {
-            let Some(concentration) = &room.concentration else {
-                return Some(if room.size_wanted() {
-                    format!(
-                        "{}: {name} is flammable or toxic and can reach this occupied room, whose size is not noted. Whether its limit would be passed is not known.{equipped}",
-                        printed::capital(&room.id.0)
-                    )
-                } else {
-                    format!(
-                        "{} (occupied): its size is not noted, so that its limit is not checked.{equipped}",
-                        printed::capital(&room.id.0)
-                    )
-                });
-            };
-            let mut text = format!(
-                "{} (occupied): if all of {} came out and mixed evenly, the air would hold {} of {name}.",
-                printed::capital(&room.id.0),
-                scene.system.circuit_name(room.circuit),
-                concentration.value.print(units)
-            );
-            text += &limit_words(scene, room);
-            Some(text + &equipped)
+    let mut said = match (room.kind, &room.concentration) {
+        (RoomKind::OpenAir, _) => return None,
+        (RoomKind::MachineryRoom, _) => vec![about("room-machinery")],
+        (RoomKind::Occupied, None) if room.size_wanted() => vec![about("room-size-wanted")],
+        (RoomKind::Occupied, None) => vec![about("room-size-not-noted")],
+        (RoomKind::Occupied, Some(concentration)) => {
+            let concentration = about("room-concentration")
+                .with("concentration", scene.value(&concentration.value))
+                .with("circuit", scene.system.circuit_choice(room.circuit));
+            let mut said = vec![concentration, limit_words(scene, room)];
+            said.extend(quarter_words(scene, room));
+            said
         }
-    }
+    };
+    let text =
+        |noted: &Option<crate::text::Noted<String>>| noted.as_ref().map(|text| text.value.clone());
+    let (ventilation, detector) = (text(&note.ventilation), text(&note.detector));
+    let has = match (&ventilation, &detector) {
+        (Some(_), Some(_)) => Some("both"),
+        (Some(_), None) => Some("ventilation"),
+        (None, Some(_)) => Some("detector"),
+        (None, None) => None,
+    };
+    said.extend(has.map(|has| {
+        Message::of("room-equipped")
+            .with("has", has)
+            .with("ventilation", ventilation.unwrap_or_default())
+            .with("detector", detector.unwrap_or_default())
+    }));
+    let said: Vec<String> = said.iter().map(|message| scene.say(message)).collect();
+    Some(said.join(" "))
 }
 
-/// How the concentration stands to the limits; one that was only remembered decides nothing.
-fn limit_words(scene: &Scene<'_>, room: &Room) -> String {
-    let mut text = String::new();
-    match room.limit.filter(may_be_stated) {
-        Some(limit) => {
-            let printed = crate::quantity::print_si(
-                crate::quantity::Flavour::MassPerVolume,
-                limit.value,
-                None,
-                scene.site.units,
-            );
-            let above = room.above(limit.value).unwrap_or(false);
-            text += &format!(
-                " That is {} the limit of {printed} ({}).{}",
-                if above { "above" } else { "not above" },
-                limit.source.citation,
-                if above {
-                    " Leave at an alarm; detection, ventilation or a smaller charge are for the local code to decide."
-                } else {
-                    ""
-                }
-            );
-        }
-        None => {
-            text += " No limit that was read in its source is held for it, so that none is compared: verify by the local code.";
-        }
-    }
-    if let Some(quarter) = room.quarter.as_ref().filter(|_| !room.quarter_from_memory) {
-        let above = room.above(quarter.value.number()).unwrap_or(false);
-        text += &format!(
-            " It is {} a quarter of the lower flammable limit, {}.",
-            if above { "above" } else { "not above" },
-            scene.value(&quarter.value)
-        );
-    }
-    text
+/// How the concentration stands to the limit; one that was only remembered decides nothing.
+fn limit_words(scene: &Scene<'_>, room: &Room) -> Message {
+    let Some(limit) = room.limit.filter(may_be_stated) else {
+        return Message::of("room-no-limit");
+    };
+    let flavour = crate::quantity::Flavour::MassPerVolume;
+    let printed = crate::quantity::print_si(flavour, limit.value, None, scene.site.units);
+    Message::of("room-limit")
+        .with("above", yes_no(room.above(limit.value)))
+        .figure("limit", printed)
+        .phrase("source", limit.source.citation)
+}
+
+fn quarter_words(scene: &Scene<'_>, room: &Room) -> Option<Message> {
+    let quarter = room
+        .quarter
+        .as_ref()
+        .filter(|_| !room.quarter_from_memory)?;
+    Some(
+        Message::of("room-quarter")
+            .with("above", yes_no(room.above(quarter.value.number())))
+            .with("limit", scene.value(&quarter.value)),
+    )
+}
+
+fn yes_no(is: Option<bool>) -> &'static str {
+    if is.unwrap_or(false) { "yes" } else { "no" }
 }
 
 fn cautions(scene: &Scene<'_>) -> Vec<String> {
     let mut cautions = Vec::new();
     for circuit in 0..scene.system.circuits.len() {
-        let Some(class) = scene.refrigerant(circuit).and_then(|r| r.safety_class) else {
+        let Some(refrigerant) = scene.refrigerant(circuit) else {
             continue;
         };
-        let name = scene
-            .refrigerant(circuit)
-            .map_or("", |refrigerant| refrigerant.designation);
-        let mut text = format!("{name} is of safety class {}.", class.value);
-        if class.value.is_flammable() {
-            text += " It can burn: keep sources of ignition away, ventilate, and use tools and detectors rated for it.";
+        let Some(class) = refrigerant.safety_class.map(|class| class.value) else {
+            continue;
+        };
+        let mut said = vec![
+            Message::of("safety-class")
+                .with("refrigerant", refrigerant.designation)
+                .with("class", class.to_string()),
+        ];
+        if class.is_flammable() {
+            said.push(Message::of("safety-can-burn"));
         }
-        if class.value.is_more_toxic() {
-            text += " It is toxic: leave the room at an alarm and enter only with breathing protection.";
+        if class.is_more_toxic() {
+            said.push(Message::of("safety-is-toxic"));
         }
+        let said: Vec<String> = said.iter().map(|message| scene.say(message)).collect();
+        let text = said.join(" ");
         if !cautions.contains(&text) {
             cautions.push(text);
         }
@@ -186,19 +182,21 @@ pub fn method(scene: &Scene<'_>) -> Method {
             let note = &search.note;
             let mut how = note
                 .method
-                .map_or_else(String::new, |m| m.value.word().to_owned());
+                .map_or_else(String::new, |m| scene.words().phrase(m.value.word()));
             if let Some(instrument) = &note.instrument {
                 how += &format!(", {}", instrument.value);
             }
             let mut conditions = Vec::new();
             if let Some(plant) = note.plant {
-                conditions.push(format!("plant {}", plant.value.word()));
+                let message = Message::of("search-plant").phrase("state", plant.value.word());
+                conditions.push(scene.say(&message));
             }
             if let Some(pressure) = &note.pressure {
-                conditions.push(print(&pressure.value, scene.site.units).to_string());
+                conditions.push(scene.figure(print(&pressure.value, scene.site.units)));
             }
             if let Some(background) = &note.background {
-                conditions.push(format!("background {}", background.value));
+                let message = Message::of("search-background");
+                conditions.push(scene.say(&message.with("background", background.value.as_str())));
             }
             let areas: Vec<String> = note
                 .areas
@@ -207,7 +205,7 @@ pub fn method(scene: &Scene<'_>) -> Method {
                 .collect();
             Row {
                 cells: vec![
-                    printed::moment(search.started.value.civil),
+                    scene.words().moment(search.started.value.civil),
                     crate::report::compose::tests::duration(
                         search.ended.value.seconds_since(search.started.value),
                     ),
@@ -219,21 +217,21 @@ pub fn method(scene: &Scene<'_>) -> Method {
             }
         })
         .collect();
-    let column = |head: &str, kind| Column {
-        head: head.to_owned(),
+    let column = |head: &'static str, kind| Column {
+        head: scene.word(head),
         kind,
     };
     let searches = if rows.is_empty() {
         Vec::new()
     } else {
         vec![Table {
-            title: "Searches".to_owned(),
+            title: scene.word("search-title"),
             columns: vec![
-                column("When", ColumnKind::Short),
-                column("For", ColumnKind::Short),
-                column("Method", ColumnKind::Short),
-                column("Where", ColumnKind::Text),
-                column("Conditions", ColumnKind::Text),
+                column("head-when", ColumnKind::Short),
+                column("head-for", ColumnKind::Short),
+                column("head-method", ColumnKind::Short),
+                column("head-where", ColumnKind::Text),
+                column("head-conditions", ColumnKind::Text),
             ],
             rows,
             note: String::new(),
@@ -260,13 +258,13 @@ fn limits(scene: &Scene<'_>) -> Vec<String> {
             .iter()
             .any(|search| search.note.all_visible.is_some_and(|all| all.value));
         if !all {
-            limits.push("The search was not of every visible and accessible part.".to_owned());
+            limits.push(scene.word("limit-not-all-visible"));
         }
-        limits.push("A search shows what its method could find at the places reached, at the pressure of that hour; a smaller leak, or one that comes and goes, may not have shown itself.".to_owned());
+        limits.push(scene.word("limit-of-search"));
     }
     limits.extend(super::leaks_explained::not_sized(scene));
     if !scene.visit.pressure_tests.is_empty() || !scene.visit.vacuum_tests.is_empty() {
-        limits.push("A pressure or vacuum test shows nothing larger than the size stated, for the part tested and the time it took; it does not show a place, and it does not replace a leak inspection.".to_owned());
+        limits.push(scene.word("limit-of-tests"));
     }
     limits
 }
@@ -281,12 +279,12 @@ pub fn work(scene: &Scene<'_>) -> Part {
         .filter_map(|work| {
             let mut done = work.work.as_ref()?.value.clone();
             if work.nitrogen_purge.is_some_and(|purge| purge.value) {
-                done += " (brazed with nitrogen flowing)";
+                done = scene.say(&Message::of("work-brazed").with("work", done));
             }
             Some(Row {
                 cells: vec![
                     work.at
-                        .map_or_else(String::new, |at| printed::moment(at.value.civil)),
+                        .map_or_else(String::new, |at| scene.words().moment(at.value.civil)),
                     work.part.as_ref()?.value.clone(),
                     done,
                 ],
@@ -297,17 +295,17 @@ pub fn work(scene: &Scene<'_>) -> Part {
     if rows.is_empty() {
         return Part::default();
     }
-    let column = |head: &str, kind| Column {
-        head: head.to_owned(),
+    let column = |head: &'static str, kind| Column {
+        head: scene.word(head),
         kind,
     };
     Part {
         tables: vec![Table {
-            title: "Part by part".to_owned(),
+            title: scene.word("work-title"),
             columns: vec![
-                column("When", ColumnKind::Short),
-                column("Part", ColumnKind::Text),
-                column("Work", ColumnKind::Text),
+                column("head-when", ColumnKind::Short),
+                column("head-part", ColumnKind::Text),
+                column("head-work", ColumnKind::Text),
             ],
             rows,
             note: String::new(),
@@ -325,7 +323,7 @@ pub fn advice(scene: &Scene<'_>) -> Vec<Advice> {
         .flat_map(|note| &note.advice)
         .filter_map(|advice| {
             let to = advice.to.as_ref().map(|to| to.value.clone());
-            let at = advice.at.map(|at| printed::moment(at.value.civil));
+            let at = advice.at.map(|at| scene.words().moment(at.value.civil));
             Some(Advice {
                 what: sentence(&advice.what.as_ref()?.value),
                 to: match (to, at) {
@@ -346,10 +344,10 @@ pub fn used(scene: &Scene<'_>) -> Part {
         .iter()
         .map(|attendance| Entry {
             key: scene.book.person_name(&attendance.by.value),
-            value: format!(
-                "{} to {}",
-                printed::moment(attendance.from.value.civil),
-                printed::clock(attendance.to.value.civil)
+            value: scene.say(
+                &Message::of("used-attendance")
+                    .with("from", scene.words().moment(attendance.from.value.civil))
+                    .with("to", clock(attendance.to.value.civil)),
             ),
             working: None,
         })
@@ -400,7 +398,7 @@ pub fn used(scene: &Scene<'_>) -> Part {
             .filter(|day| *day <= visit.last_day())
             .max();
         if let Some(last) = last {
-            parts.push(format!("last checked or calibrated {}", printed::day(last)));
+            parts.push(scene.say(&Message::of("used-last-checked").with("day", last)));
         }
         let proved = visit.detector_checks.iter().rfind(|check| {
             check
@@ -410,21 +408,17 @@ pub fn used(scene: &Scene<'_>) -> Part {
                 .is_some_and(|i| i.value == *id)
         });
         if let Some(check) = proved {
-            let leak = check
-                .note
-                .reference_leak
-                .as_ref()
-                .map_or("a reference leak", |l| l.value.as_str());
+            let leak = check.note.reference_leak.as_ref();
             let responded = check.note.responded.is_some_and(|yes| yes.value);
-            parts.push(format!(
-                "{} {leak} at {}",
-                if responded {
-                    "responded to"
-                } else {
-                    "did not respond to"
-                },
-                printed::clock(check.at.value.civil)
-            ));
+            let id = if responded {
+                "used-detector-responded"
+            } else {
+                "used-detector-silent"
+            };
+            let message = Message::of(id)
+                .with("leak", leak.map_or("none", |leak| leak.value.as_str()))
+                .with("clock", clock(check.at.value.civil));
+            parts.push(scene.say(&message));
         }
         facts.push(Entry {
             key: id.0.clone(),

@@ -3,7 +3,6 @@
 use crate::quantity::{Measured, Quantity, print};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Column, ColumnKind, Part, Row, Table};
-use crate::report::printed;
 use crate::text::Noted;
 
 /// Readings of the running plant: one column per reading, one row per quantity that was read.
@@ -14,11 +13,11 @@ pub fn readings(scene: &Scene<'_>) -> Part {
     }
     let several = scene.system.several_circuits();
     let mut columns = vec![Column {
-        head: "Reading".to_owned(),
+        head: scene.word("reading-head"),
         kind: ColumnKind::Text,
     }];
     for reading in readings {
-        let at = printed::moment(reading.at.value.civil);
+        let at = scene.words().moment(reading.at.value.civil);
         columns.push(Column {
             head: match scene
                 .system
@@ -33,9 +32,9 @@ pub fn readings(scene: &Scene<'_>) -> Part {
         });
     }
     let mut rows = Vec::new();
-    let mut add = |name: &str, cells: Vec<Option<String>>| {
+    let mut add = |name: &'static str, cells: Vec<Option<String>>| {
         if cells.iter().any(Option::is_some) {
-            let cells = std::iter::once(name.to_owned())
+            let cells = std::iter::once(scene.word(name))
                 .chain(cells.into_iter().map(Option::unwrap_or_default))
                 .collect();
             rows.push(Row {
@@ -44,31 +43,40 @@ pub fn readings(scene: &Scene<'_>) -> Part {
             });
         }
     };
-    add("Suction pressure", all(scene, |note| note.suction_pressure));
     add(
-        "Suction temperature",
+        "reading-suction-pressure",
+        all(scene, |note| note.suction_pressure),
+    );
+    add(
+        "reading-suction-temperature",
         all(scene, |note| note.suction_temperature),
     );
     add(
-        "Discharge pressure",
+        "reading-discharge-pressure",
         all(scene, |note| note.discharge_pressure),
     );
     add(
-        "Discharge temperature",
+        "reading-discharge-temperature",
         all(scene, |note| note.discharge_temperature),
     );
-    add("Liquid pressure", all(scene, |note| note.liquid_pressure));
     add(
-        "Liquid temperature",
+        "reading-liquid-pressure",
+        all(scene, |note| note.liquid_pressure),
+    );
+    add(
+        "reading-liquid-temperature",
         all(scene, |note| note.liquid_temperature),
     );
-    add("Air on the condenser", all(scene, |note| note.ambient));
-    add("Receiver level", all(scene, |note| note.receiver_level));
+    add("reading-air-on-condenser", all(scene, |note| note.ambient));
     add(
-        "Compressor current",
+        "reading-receiver-level",
+        all(scene, |note| note.receiver_level),
+    );
+    add(
+        "reading-compressor-current",
         all(scene, |note| note.compressor_current),
     );
-    let state = |get: fn(&crate::working::vapour_state::VapourState) -> Option<String>| {
+    let state = |get: &dyn Fn(&crate::working::vapour_state::VapourState) -> Option<String>| {
         scene
             .figures
             .states
@@ -76,7 +84,6 @@ pub fn readings(scene: &Scene<'_>) -> Part {
             .map(|state| state.as_ref().and_then(get))
             .collect::<Vec<_>>()
     };
-    let units = scene.site.units;
     let printed_state = |figure: fn(
         &crate::working::vapour_state::VapourState,
     ) -> &Option<crate::working::Figure>| {
@@ -87,18 +94,21 @@ pub fn readings(scene: &Scene<'_>) -> Part {
             .map(|state| {
                 figure(state.as_ref()?)
                     .as_ref()
-                    .map(|figure| figure.value.print(units))
+                    .map(|figure| scene.value(&figure.value))
             })
             .collect::<Vec<_>>()
     };
-    add("Superheat", printed_state(|state| &state.superheat));
-    add("Subcooling", printed_state(|state| &state.subcooling));
+    add("reading-superheat", printed_state(|state| &state.superheat));
     add(
-        "Warm side",
-        state(|state| {
+        "reading-subcooling",
+        printed_state(|state| &state.subcooling),
+    );
+    add(
+        "reading-warm-side",
+        state(&|state| {
             state
                 .above_critical
-                .then(|| "above the critical point: no subcooling".to_owned())
+                .then(|| scene.word("reading-above-critical"))
         }),
     );
     let texts = |get: fn(&crate::notes::OperatingNote) -> &Option<Noted<String>>| {
@@ -107,11 +117,11 @@ pub fn readings(scene: &Scene<'_>) -> Part {
             .map(|reading| get(&reading.note).as_ref().map(|text| text.value.clone()))
             .collect::<Vec<_>>()
     };
-    add("Sight glass", texts(|note| &note.sight_glass));
-    add("Remark", texts(|note| &note.note));
+    add("reading-sight-glass", texts(|note| &note.sight_glass));
+    add("reading-remark", texts(|note| &note.note));
     Part {
         tables: vec![Table {
-            title: "Readings of the running plant".to_owned(),
+            title: scene.word("reading-title"),
             columns,
             rows,
             note: String::new(),
@@ -129,6 +139,6 @@ fn all<T: Quantity>(
         .visit
         .operating
         .iter()
-        .map(|reading| get(&reading.note).map(|m| print(&m.value, scene.site.units).to_string()))
+        .map(|reading| get(&reading.note).map(|m| scene.figure(print(&m.value, scene.site.units))))
         .collect()
 }

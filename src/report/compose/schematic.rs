@@ -8,7 +8,7 @@ use crate::report::compose::scene::Scene;
 use crate::report::data::{
     Pipe, Points, Schematic, SchematicMark, SeriesStroke, Side, Symbol, Vessel,
 };
-use crate::report::printed;
+use crate::text::{Message, capital};
 use crate::vocabulary::Identifier;
 use crate::vocabulary::circuit_part::CircuitPart;
 
@@ -105,7 +105,8 @@ fn drawn(scene: &Scene<'_>, circuit: usize, numbered: &[Numbered<'_>]) -> Option
     let head = 6.0 + MARK_HEIGHT * warm.iter().map(stacked).fold(1.0, f64::max);
     let top = head + 4.0;
     warm_line(&mut drawing, &warm, top);
-    let rows = cold_rows(&mut drawing, &cold, top + DEPTH);
+    let liquid_line = scene.word(usual_name(CircuitPart::LiquidLine));
+    let rows = cold_rows(&mut drawing, &cold, top + DEPTH, &liquid_line);
     let first = rows.first().copied().unwrap_or(top + DEPTH);
     compressor(&mut drawing, &warm, (top, first));
     let last = rows.last().copied().unwrap_or(first);
@@ -187,7 +188,7 @@ fn stations<'a>(scene: &Scene<'_>, circuit: usize, marked: &[&'a Numbered<'a>]) 
         if always || known(part) {
             warm.push(Station {
                 part,
-                name: named(part, None).unwrap_or_else(|| usual_name(part).to_owned()),
+                name: named(part, None).unwrap_or_else(|| scene.word(usual_name(part))),
                 points: here(part, None),
             });
         }
@@ -211,7 +212,7 @@ fn stations<'a>(scene: &Scene<'_>, circuit: usize, marked: &[&'a Numbered<'a>]) 
                     station: Station {
                         part,
                         name: named(part, Some(line))
-                            .unwrap_or_else(|| usual_name(part).to_owned()),
+                            .unwrap_or_else(|| scene.word(usual_name(part))),
                         points,
                     },
                 });
@@ -221,19 +222,20 @@ fn stations<'a>(scene: &Scene<'_>, circuit: usize, marked: &[&'a Numbered<'a>]) 
     (warm, cold, left_out)
 }
 
+/// The message of a part that the register does not name.
 fn usual_name(part: CircuitPart) -> &'static str {
     match part {
-        CircuitPart::Compressor => "compressor",
-        CircuitPart::Discharge => "discharge line",
-        CircuitPart::Condenser => "condenser",
-        CircuitPart::Receiver => "receiver",
-        CircuitPart::Drier => "drier",
-        CircuitPart::SightGlass => "sight glass",
-        CircuitPart::SolenoidValve => "solenoid valve",
-        CircuitPart::LiquidLine => "liquid line",
-        CircuitPart::ExpansionDevice => "expansion device",
-        CircuitPart::Evaporator => "evaporator",
-        CircuitPart::SuctionLine => "suction line",
+        CircuitPart::Compressor => "part-compressor",
+        CircuitPart::Discharge => "part-discharge-line",
+        CircuitPart::Condenser => "part-condenser",
+        CircuitPart::Receiver => "part-receiver",
+        CircuitPart::Drier => "part-drier",
+        CircuitPart::SightGlass => "part-sight-glass",
+        CircuitPart::SolenoidValve => "part-solenoid-valve",
+        CircuitPart::LiquidLine => "part-liquid-line",
+        CircuitPart::ExpansionDevice => "part-expansion-device",
+        CircuitPart::Evaporator => "part-evaporator",
+        CircuitPart::SuctionLine => "part-suction-line",
     }
 }
 
@@ -274,7 +276,7 @@ impl Drawing {
             x: at[0],
             y: at[1],
             symbol: symbol(station.part),
-            name: printed::capital(&station.name),
+            name: capital(&station.name),
             beside,
         });
         self.points(&station.points, at, away);
@@ -362,7 +364,7 @@ fn warm_line(drawing: &mut Drawing, warm: &[Station<'_>], top: f64) {
 }
 
 /// The lower lines, one for each evaporator; gives their heights.
-fn cold_rows(drawing: &mut Drawing, cold: &[Cold<'_>], top: f64) -> Vec<f64> {
+fn cold_rows(drawing: &mut Drawing, cold: &[Cold<'_>], top: f64, liquid_line: &str) -> Vec<f64> {
     let lines = cold.iter().map(|row| row.line + 1).max().unwrap_or(1);
     let suction = cold
         .iter()
@@ -402,7 +404,7 @@ fn cold_rows(drawing: &mut Drawing, cold: &[Cold<'_>], top: f64) -> Vec<f64> {
     drawing.pipe(
         &[[RIGHT, top - DEPTH], [RIGHT, last]],
         SeriesStroke::Full,
-        "liquid line",
+        liquid_line,
     );
     heights
 }
@@ -420,20 +422,11 @@ fn compressor(drawing: &mut Drawing, warm: &[Station<'_>], (top, first): (f64, f
 }
 
 fn caption(scene: &Scene<'_>, circuit: usize, left_out: usize) -> String {
-    let mut caption = format!(
-        "{}, not to scale and not every part; full lines carry the high pressure, broken ones the low. The numbers are those of the points.",
-        printed::capital(&scene.system.circuit_name(circuit))
-    );
+    let circuit = scene.system.circuit_choice(circuit);
+    let mut caption = scene.say(&Message::of("schematic-caption").with("circuit", circuit));
     if left_out > 0 {
-        caption += &format!(
-            " {} more {} not drawn.",
-            printed::capital(&printed::count(left_out)),
-            if left_out == 1 {
-                "evaporator is"
-            } else {
-                "evaporators are"
-            }
-        );
+        caption.push(' ');
+        caption += &scene.say(&Message::of("schematic-not-drawn").with("evaporators", left_out));
     }
     caption
 }
@@ -444,18 +437,18 @@ fn alt(scene: &Scene<'_>, circuit: usize, warm: &[Station<'_>], cold: &[Cold<'_>
         .chain(cold.iter().map(|row| &row.station))
         .collect();
     let parts: Vec<String> = all.iter().map(|station| station.name.clone()).collect();
-    let mut alt = format!(
-        "{} as a loop: {}.",
-        printed::capital(&scene.system.circuit_name(circuit)),
-        printed::and_list(&parts)
-    );
+    let message = Message::of("schematic-loop")
+        .with("circuit", scene.system.circuit_choice(circuit))
+        .with("parts", parts);
+    let mut alt = vec![scene.say(&message)];
     for station in all {
         for point in &station.points {
-            alt += &format!(
-                " Point {} at the {}: {}.",
-                point.row.number, station.name, point.row.state_words
-            );
+            let message = Message::of("schematic-point")
+                .with("number", point.row.number.as_str())
+                .with("part", station.name.as_str())
+                .with("state", point.row.state_words.as_str());
+            alt.push(scene.say(&message));
         }
     }
-    alt
+    alt.join(" ")
 }

@@ -25,7 +25,7 @@ pub fn workings(scene: &Scene<'_>) -> Vec<WorkingEntry> {
                 .inputs
                 .iter()
                 .map(|input| WorkingInput {
-                    symbol: input.symbol.to_owned(),
+                    symbol: words.phrase(input.symbol),
                     value: scene.value(&input.value),
                     origin: match &input.origin {
                         Origin::Figure(_) => words.word("result-of"),
@@ -70,13 +70,13 @@ fn group(scene: &Scene<'_>, id: &str) -> String {
     }
 }
 
-/// The formulas as a source file for the typesetter, from the static methods only.
+/// The formulas as a source file for the typesetter, from the static methods only: by id, a function
+/// from the formula's text, which is read aloud in its place, to the equation.
 pub fn formulas() -> String {
     let mut out = String::from("#let formulas = (\n");
     for method in METHODS {
-        let alt = method.formula.replace('\\', "").replace('"', "'");
         out += &format!(
-            "  \"{}\": math.equation(block: true, alt: \"{alt}\", $ {} $),\n",
+            "  \"{}\": alt => math.equation(block: true, alt: alt, $ {} $),\n",
             method.id, method.mathematics
         );
     }

@@ -1,1 +1,41 @@
 # Kältemittelbilanz und Leckraten.
+
+account-net = { $circuit ->
+    [none] Saldo
+   *[other] Saldo, Kreislauf { $circuit }
+}
+account-loss-per-year = { $circuit ->
+    [none] Verlust im Jahr
+   *[other] Verlust im Jahr, Kreislauf { $circuit }
+}
+account-of-full-charge = { $share } der vollen Füllmenge
+account-sum = Saldo
+account-movements = { $circuit ->
+    [none] Bewegungen
+   *[other] Kreislauf { $circuit }
+}
+account-signs = Was hineinging, ist positiv, was herauskam, negativ. Was rückgewonnen und wieder eingefüllt wurde, ist kein Verlust.
+account-nothing-moved = Es wurde kein Kältemittel bewegt.
+account-recovered-before = früher rückgewonnen
+account-cylinders = Flaschen
+account-gross = Waagenablesungen von Flasche und Kältemittel zusammen.
+account-circuit = { $circuit ->
+    [none] Die Anlage
+   *[other] Kreislauf { $circuit }
+}
+account-earlier-record = frühere Aufzeichnung
+account-this-book = dieses Buch
+account-added-before = Früher zugegebenes Kältemittel, Saldo jedes Einsatzes
+account-complete-since = Vollständig erst seit { $day }.
+head-when = Wann
+head-movement = Bewegung
+head-why = Warum
+head-cylinder = Flasche
+head-mass = Masse, { $unit }
+head-refrigerant = Kältemittel
+head-origin-or-destination = Herkunft oder Verbleib
+head-before = Vorher, { $unit }
+head-after = Nachher, { $unit }
+head-circuit = Kreislauf
+head-from-record = Quelle
+head-added = Zugegeben, { $unit }

@@ -115,3 +115,5 @@ phrase-plan-to-retrofit-or-retire-the-system = Plan zur Umstellung oder Stillleg
 phrase-retrofit-or-retire-the-system = Die Anlage umstellen oder stilllegen
 phrase-report-the-chronic-loss = Den dauernden Verlust melden
 phrase-return-visit = Erneuter Besuch
+phrase-regulation-eu-no-517-2014 = Verordnung (EU) Nr. 517/2014
+phrase-40-cfr-84-64 = 40 CFR 84.64

@@ -1,1 +1,98 @@
 # Verfahren, Grenzen, Betriebswerte, Räume, der gezeichnete Kreislauf.
+
+checked-air = Kältemittel in der Luft { $amount }
+checked-oxygen = Sauerstoff { $amount }
+checked-ventilated = belüftet
+checked-not-ventilated = nicht belüftet
+checked-locked-off = gegen Einschalten gesichert
+checked-not-locked-off = nicht gegen Einschalten gesichert
+checked-ignition = Zündquellen: { $sources }
+room-machinery = { CAPITAL($room) } (Maschinenraum): Die Grenzen für Aufenthaltsräume gelten nicht; die örtlichen Vorschriften verlangen Lüftung und einen Gaswarnmelder.
+room-size-wanted = { CAPITAL($room) }: { $refrigerant } ist brennbar oder giftig und kann in diesen Aufenthaltsraum gelangen, dessen Größe nicht notiert ist. Ob die Grenze überschritten würde, ist nicht bekannt.
+room-size-not-noted = { CAPITAL($room) } (Aufenthaltsraum): Die Größe ist nicht notiert, die Grenze darum nicht geprüft.
+room-concentration = { $circuit ->
+    [none] { CAPITAL($room) } (Aufenthaltsraum): Käme die ganze Füllung der Anlage heraus und mischte sich gleichmäßig, enthielte die Luft { $concentration } { $refrigerant }.
+   *[other] { CAPITAL($room) } (Aufenthaltsraum): Käme die ganze Füllung von Kreislauf { $circuit } heraus und mischte sich gleichmäßig, enthielte die Luft { $concentration } { $refrigerant }.
+}
+room-no-limit = Für dieses Kältemittel liegt keine Grenze vor, die in ihrer Quelle gelesen wurde; darum wird keine verglichen. Nach den örtlichen Vorschriften prüfen.
+room-limit = { $above ->
+    [yes] Das liegt über der Grenze von { $limit } ({ $source }). Bei Alarm den Raum verlassen; über Gaswarnung, Lüftung oder eine kleinere Füllmenge entscheiden die örtlichen Vorschriften.
+   *[no] Das liegt nicht über der Grenze von { $limit } ({ $source }).
+}
+room-quarter = { $above ->
+    [yes] Es liegt über einem Viertel der unteren Explosionsgrenze, { $limit }.
+   *[no] Es liegt nicht über einem Viertel der unteren Explosionsgrenze, { $limit }.
+}
+room-equipped = { $has ->
+    [both] Wie notiert, Lüftung: { $ventilation }; Gaswarnmelder: { $detector }.
+    [ventilation] Wie notiert, Lüftung: { $ventilation }.
+   *[detector] Wie notiert, Gaswarnmelder: { $detector }.
+}
+safety-class = { $refrigerant } gehört zur Sicherheitsklasse { $class }.
+safety-can-burn = Es kann brennen: Zündquellen fernhalten, lüften und nur Werkzeuge und Lecksuchgeräte verwenden, die dafür zugelassen sind.
+safety-is-toxic = Es ist giftig: bei Alarm den Raum verlassen und nur mit Atemschutz betreten.
+search-title = Suchen
+search-plant = Anlage { $state }
+search-background = Hintergrund { $background }
+head-for = Dauer
+head-method = Verfahren
+head-where = Wo
+head-conditions = Bedingungen
+limit-not-all-visible = Es wurden nicht alle sichtbaren und zugänglichen Teile abgesucht.
+limit-of-search = Eine Suche zeigt, was ihr Verfahren an den erreichten Stellen beim Druck jener Stunde finden konnte; ein kleineres Leck oder eines, das kommt und geht, hat sich vielleicht nicht gezeigt.
+limit-of-tests = Eine Druck- oder Vakuumprüfung zeigt: nichts Größeres als die genannte Größe, für den geprüften Teil und die Dauer der Prüfung; sie zeigt keine Stelle und ersetzt keine Dichtheitskontrolle.
+work-title = Teil für Teil
+work-brazed = { $work } (unter Stickstoffspülung gelötet)
+head-part = Teil
+head-work = Arbeit
+used-attendance = { $from } bis { $to } Uhr
+used-last-checked = zuletzt geprüft oder kalibriert am { $day }
+used-detector-responded = { $leak ->
+    [none] sprach um { $clock } Uhr auf ein Prüfleck an
+   *[other] sprach um { $clock } Uhr auf das Prüfleck an ({ $leak })
+}
+used-detector-silent = { $leak ->
+    [none] sprach um { $clock } Uhr auf ein Prüfleck nicht an
+   *[other] sprach um { $clock } Uhr auf das Prüfleck nicht an ({ $leak })
+}
+reading-title = Messwerte der laufenden Anlage
+reading-head = Messwert
+reading-suction-pressure = Saugdruck
+reading-suction-temperature = Sauggastemperatur
+reading-discharge-pressure = Hochdruck
+reading-discharge-temperature = Druckgastemperatur
+reading-liquid-pressure = Flüssigkeitsdruck
+reading-liquid-temperature = Flüssigkeitstemperatur
+reading-air-on-condenser = Luft am Verflüssiger
+reading-receiver-level = Stand im Sammler
+reading-compressor-current = Stromaufnahme des Verdichters
+reading-superheat = Überhitzung
+reading-subcooling = Unterkühlung
+reading-warm-side = Warme Seite
+reading-above-critical = über dem kritischen Punkt: keine Unterkühlung
+reading-sight-glass = Schauglas
+reading-remark = Bemerkung
+part-compressor = Verdichter
+part-discharge-line = Druckleitung
+part-condenser = Verflüssiger
+part-receiver = Sammler
+part-drier = Filtertrockner
+part-sight-glass = Schauglas
+part-solenoid-valve = Magnetventil
+part-liquid-line = Flüssigkeitsleitung
+part-expansion-device = Expansionsorgan
+part-evaporator = Verdampfer
+part-suction-line = Saugleitung
+schematic-caption = { $circuit ->
+    [none] Die Anlage, nicht maßstäblich und nicht mit allen Teilen; durchgezogene Linien führen den Hochdruck, gestrichelte den Niederdruck. Die Nummern sind die der Stellen.
+   *[other] Kreislauf { $circuit }, nicht maßstäblich und nicht mit allen Teilen; durchgezogene Linien führen den Hochdruck, gestrichelte den Niederdruck. Die Nummern sind die der Stellen.
+}
+schematic-not-drawn = { $evaporators ->
+    [one] Ein weiterer Verdampfer ist nicht gezeichnet.
+   *[other] { $evaporators } weitere Verdampfer sind nicht gezeichnet.
+}
+schematic-loop = { $circuit ->
+    [none] Die Anlage im Umlauf: { $parts }.
+   *[other] Kreislauf { $circuit } im Umlauf: { $parts }.
+}
+schematic-point = Stelle { $number } ({ $part }): { $state }.

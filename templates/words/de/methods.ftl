@@ -73,3 +73,47 @@ phrase-condensing-at-40-c-on-a-warm-day-stands-for-service-on-the-high-s = Verfl
 phrase-standing-still-at-20-c-when-the-low-side-sees-more-than-in-operat = Stillstand bei 20 °C, wobei die Niederdruckseite mehr sieht als im Betrieb; keine Ablesung dieses Besuchs war höher
 phrase-20-c-for-want-of-a-reading = 20 °C, mangels einer Ablesung
 phrase-wilke-s-rule-j-chem-phys-18-1950-517-from-memory-from-the-constit = Wilkes Regel (J. Chem. Phys. 18, 1950, 517, aus dem Gedächtnis) aus den Bestandteilen in CoolProp 8.0.0: abgeleitet, für R-404A, R-407C, R-410A, R-507A bis auf 5 % wie CoolProp
+
+phrase-net-addition-of-a-job = Saldo der Zugaben eines Einsatzes
+phrase-common-practice-what-was-recovered-and-charged-back-is-not-a-loss = übliche Praxis: was rückgewonnen und wieder eingefüllt wurde, ist kein Verlust; Unsicherheit nach JCGM 100:2008 5.1 (Genauigkeit a der Waage und ihr Ziffernschritt als Rechteckverteilung, F.2.2.1), Erweiterungsfaktor 2
+phrase-net-sum-charged-sum-recovered-sum-lost-in-service-purged-or-vente = Saldo = Summe eingefüllt − Summe rückgewonnen − Summe beim Einsatz verloren, abgeblasen oder abgelassen;  U = 2u, u² = Summe von (a² ÷ 3 + Schritt² ÷ 12) über die Waagenablesungen
+phrase-co-equivalent = CO₂-Äquivalent
+phrase-co-e-mass-gwp = CO₂e = Masse × GWP
+phrase-mass-times-gwp-of-the-set-named-mixtures-by-nominal-mass-fraction = Masse mal GWP der genannten Reihe; Gemische nach den nominellen Massenanteilen, Verordnung (EU) 2024/573 Anhang VI und 40 CFR 84.64(b)
+phrase-leak-rate-annualizing-method = Leckrate, auf ein Jahr hochgerechnet (annualizing method)
+phrase-rate-100-added-full-charge-shorter-of-days-since-the-last-additio = Rate = 100 % × (zugegeben ÷ volle Füllmenge) ÷ (Tage seit der letzten Zugabe, höchstens 365, ÷ 365)
+phrase-40-cfr-82-152-leak-rate-for-part-84-the-same-by-84-102-from-memor = 40 CFR 82.152, „leak rate“; für Teil 84 dasselbe nach 84.102 (aus dem Gedächtnis, nachprüfen)
+phrase-leak-rate-rolling-average-method = Leckrate, gleitender Durchschnitt (rolling average method)
+phrase-rate-100-sum-of-additions-in-the-window-full-charge = Rate = 100 % × Summe der Zugaben im Zeitfenster ÷ volle Füllmenge
+phrase-loss-per-year-in-percent-of-the-full-charge = Verlust im Jahr in Prozent der vollen Füllmenge
+phrase-rate-100-lost-full-charge-365-days = Rate = 100 % × (verloren ÷ volle Füllmenge) × 365 ÷ Tage
+phrase-common-practice-days-counted-from-the-last-addition-a-year-of-365 = übliche Praxis; Tage ab der letzten Zugabe gezählt, ein Jahr mit 365 Tagen
+phrase-lost-in-a-calendar-year-in-percent-of-the-full-charge = Verlust in einem Kalenderjahr in Prozent der vollen Füllmenge
+phrase-share-100-sum-of-the-year-s-additions-full-charge = Anteil = 100 % × Summe der Zugaben des Jahres ÷ volle Füllmenge
+phrase-40-cfr-82-157-j-and-84-106-j-125-or-more-in-a-calendar-year-is-to = 40 CFR 82.157(j) und 84.106(j): 125 % oder mehr in einem Kalenderjahr sind zu melden
+phrase-what-the-leaks-found-explain-of-the-loss = Was die gefundenen Lecks vom Verlust erklären
+phrase-explained-sum-of-leak-size-time-it-leaked-from-the-least-of-both-t = erklärt = Summe von Leckgröße × Zeit, die es leckte, vom Kleinsten beider bis zum Größten beider
+phrase-interval-arithmetic-that-a-leak-kept-the-size-it-was-measured-at-i = Intervallrechnung; dass ein Leck seine gemessene Größe behielt, ist eine Annahme
+phrase-concentration-in-the-room-if-the-whole-charge-came-out = Konzentration im Raum, wenn die ganze Füllung austräte
+phrase-c-m-v-v-a-h-where-no-volume-is-noted = c = m ÷ V, V = A × h, wo kein Volumen notiert ist
+phrase-charge-over-room-volume-as-en-378-1-and-ashrae-15-compare-it-with = Füllmenge durch Raumvolumen, wie EN 378-1 und ASHRAE 15 sie mit ihren Grenzen vergleichen; gleichmäßig gemischt, was die Luft am Boden anfangs nicht ist
+phrase-a-quarter-of-the-lower-flammable-limit = Ein Viertel der unteren Explosionsgrenze
+phrase-screening-at-25-of-the-lfl-common-practice = Vorprüfung bei 25 % der unteren Explosionsgrenze (LFL), übliche Praxis
+phrase-superheat-of-the-suction-vapour = Überhitzung des Sauggases
+phrase-t-t-suction-t-dew-p-suction-absolute-pressure = ΔT = T_suction − T_dew(p_suction), Absolutdruck
+phrase-common-practice-dew-temperature-from-the-table-made-with-coolprop = übliche Praxis; Tautemperatur aus der mit CoolProp 8.0.0 erstellten Tabelle
+phrase-subcooling-of-the-liquid = Unterkühlung der Flüssigkeit
+phrase-t-t-bubble-p-liquid-t-liquid-absolute-pressure = ΔT = T_bubble(p_liquid) − T_liquid, Absolutdruck
+phrase-common-practice-bubble-temperature-from-the-table-made-with-coolp = übliche Praxis; Siedetemperatur aus der mit CoolProp 8.0.0 erstellten Tabelle
+phrase-standard-atmosphere-iso-2533 = Normatmosphäre, ISO 2533
+phrase-from = ab
+phrase-ipcc-ar4-100-years = IPCC AR4, 100 Jahre
+phrase-ipcc-ar5-100-years = IPCC AR5, 100 Jahre
+phrase-ipcc-ar6-100-years = IPCC AR6, 100 Jahre
+phrase-en-378-1-values-in-spain-s-real-decreto-552-2019-table-a-unoffici = Werte der EN 378-1 im spanischen Real Decreto 552/2019, Tabelle A (nicht amtliche Abschrift)
+phrase-ashrae-handbook-fundamentals-2021-si-chapter-29-tables-1-to-5-sto = ASHRAE Handbook Fundamentals 2021 (SI), Kapitel 29, Tabellen 1 bis 5 (gespeicherte Abschrift)
+phrase-model-mechanical-code-table-1103-1-up-codes-s-refrigeration-syste = Muster-Baurecht „mechanical code“, Tabelle 1103.1 (up.codes/s/refrigeration-system-classification)
+phrase-new-york-city-mechanical-code-table-1103-1-nacmiaslaw-com-resourc = New York City Mechanical Code, Tabelle 1103.1 (nacmiaslaw.com/resources/legal-codes/28837)
+phrase-from-memory-near-certain-verify-in-the-standard = Aus dem Gedächtnis, fast sicher, in der Norm nachprüfen
+phrase-from-memory-probable-verify-in-the-standard = Aus dem Gedächtnis, wahrscheinlich, in der Norm nachprüfen
+phrase-from-memory-doubtful-verify-in-the-standard = Aus dem Gedächtnis, zweifelhaft, in der Norm nachprüfen

@@ -115,3 +115,5 @@ phrase-plan-to-retrofit-or-retire-the-system = Plan de conversión o retirada de
 phrase-retrofit-or-retire-the-system = Convertir o retirar la instalación
 phrase-report-the-chronic-loss = Declarar la pérdida crónica
 phrase-return-visit = Nueva visita
+phrase-regulation-eu-no-517-2014 = Reglamento (UE) n.º 517/2014
+phrase-40-cfr-84-64 = 40 CFR 84.64

@@ -1,1 +1,98 @@
 # Método, límites, lecturas, locales, el circuito dibujado.
+
+checked-air = refrigerante en el aire { $amount }
+checked-oxygen = oxígeno { $amount }
+checked-ventilated = ventilado
+checked-not-ventilated = no ventilado
+checked-locked-off = bloqueado contra el arranque
+checked-not-locked-off = no bloqueado contra el arranque
+checked-ignition = fuentes de ignición: { $sources }
+room-machinery = { CAPITAL($room) } (sala de máquinas): no se aplican los límites de los locales ocupados; la normativa local pide ventilación y un detector de gas.
+room-size-wanted = { CAPITAL($room) }: { $refrigerant } es inflamable o tóxico y puede llegar a este local ocupado, cuyo tamaño no está anotado. No se sabe si se superaría su límite.
+room-size-not-noted = { CAPITAL($room) } (ocupado): su tamaño no está anotado, por lo que no se comprueba su límite.
+room-concentration = { $circuit ->
+    [none] { CAPITAL($room) } (ocupado): si saliera toda la carga de la instalación y se mezclara por igual, el aire contendría { $concentration } de { $refrigerant }.
+   *[other] { CAPITAL($room) } (ocupado): si saliera toda la carga del circuito { $circuit } y se mezclara por igual, el aire contendría { $concentration } de { $refrigerant }.
+}
+room-no-limit = No se dispone para él de ningún límite leído en su fuente, por lo que no se compara ninguno: verifíquese según la normativa local.
+room-limit = { $above ->
+    [yes] Eso está por encima del límite de { $limit } ({ $source }). Si suena la alarma, salir; la detección, la ventilación o una carga menor las decide la normativa local.
+   *[no] Eso no está por encima del límite de { $limit } ({ $source }).
+}
+room-quarter = { $above ->
+    [yes] Está por encima de un cuarto del límite inferior de inflamabilidad, { $limit }.
+   *[no] No está por encima de un cuarto del límite inferior de inflamabilidad, { $limit }.
+}
+room-equipped = { $has ->
+    [both] Según las notas, ventilación: { $ventilation }; detector de gas: { $detector }.
+    [ventilation] Según las notas, ventilación: { $ventilation }.
+   *[detector] Según las notas, detector de gas: { $detector }.
+}
+safety-class = { $refrigerant } es de la clase de seguridad { $class }.
+safety-can-burn = Puede arder: mantener lejos las fuentes de ignición, ventilar y usar herramientas y detectores aptos para él.
+safety-is-toxic = Es tóxico: salir del local si suena la alarma y entrar solo con protección respiratoria.
+search-title = Búsquedas
+search-plant = instalación { $state }
+search-background = fondo { $background }
+head-for = Duración
+head-method = Método
+head-where = Dónde
+head-conditions = Condiciones
+limit-not-all-visible = La búsqueda no abarcó todas las partes visibles y accesibles.
+limit-of-search = Una búsqueda muestra lo que su método podía hallar en los lugares alcanzados, a la presión de esa hora; una fuga menor, o una que va y viene, pudo no mostrarse.
+limit-of-tests = Un ensayo de presión o de vacío muestra: nada mayor que el tamaño indicado, para la parte ensayada y el tiempo que duró; no muestra un lugar y no sustituye a un control de fugas.
+work-title = Parte por parte
+work-brazed = { $work } (soldado con paso de nitrógeno)
+head-part = Parte
+head-work = Trabajo
+used-attendance = { $from } a { $to }
+used-last-checked = última comprobación o calibración el { $day }
+used-detector-responded = { $leak ->
+    [none] respondió a una fuga de referencia a las { $clock }
+   *[other] respondió a las { $clock } a la fuga de referencia ({ $leak })
+}
+used-detector-silent = { $leak ->
+    [none] no respondió a una fuga de referencia a las { $clock }
+   *[other] no respondió a las { $clock } a la fuga de referencia ({ $leak })
+}
+reading-title = Lecturas de la instalación en marcha
+reading-head = Lectura
+reading-suction-pressure = Presión de aspiración
+reading-suction-temperature = Temperatura de aspiración
+reading-discharge-pressure = Presión de descarga
+reading-discharge-temperature = Temperatura de descarga
+reading-liquid-pressure = Presión del líquido
+reading-liquid-temperature = Temperatura del líquido
+reading-air-on-condenser = Aire en el condensador
+reading-receiver-level = Nivel del recipiente de líquido
+reading-compressor-current = Corriente del compresor
+reading-superheat = Recalentamiento
+reading-subcooling = Subenfriamiento
+reading-warm-side = Lado caliente
+reading-above-critical = por encima del punto crítico: sin subenfriamiento
+reading-sight-glass = Visor
+reading-remark = Observación
+part-compressor = compresor
+part-discharge-line = línea de descarga
+part-condenser = condensador
+part-receiver = recipiente de líquido
+part-drier = filtro deshidratador
+part-sight-glass = visor
+part-solenoid-valve = válvula solenoide
+part-liquid-line = línea de líquido
+part-expansion-device = dispositivo de expansión
+part-evaporator = evaporador
+part-suction-line = línea de aspiración
+schematic-caption = { $circuit ->
+    [none] La instalación, sin escala y sin todas sus partes; las líneas continuas llevan la alta presión, las discontinuas la baja. Los números son los de los puntos.
+   *[other] Circuito { $circuit }, sin escala y sin todas sus partes; las líneas continuas llevan la alta presión, las discontinuas la baja. Los números son los de los puntos.
+}
+schematic-not-drawn = { $evaporators ->
+    [one] Un evaporador más no está dibujado.
+   *[other] Otros { $evaporators } evaporadores no están dibujados.
+}
+schematic-loop = { $circuit ->
+    [none] La instalación como circuito cerrado: { $parts }.
+   *[other] Circuito { $circuit } como circuito cerrado: { $parts }.
+}
+schematic-point = Punto { $number } ({ $part }): { $state }.

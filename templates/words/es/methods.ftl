@@ -73,3 +73,47 @@ phrase-condensing-at-40-c-on-a-warm-day-stands-for-service-on-the-high-s = la co
 phrase-standing-still-at-20-c-when-the-low-side-sees-more-than-in-operat = parada a 20 °C, cuando el lado de baja ve más que en marcha; ninguna lectura de esta visita fue mayor
 phrase-20-c-for-want-of-a-reading = 20 °C, a falta de una lectura
 phrase-wilke-s-rule-j-chem-phys-18-1950-517-from-memory-from-the-constit = regla de Wilke (J. Chem. Phys. 18, 1950, 517, de memoria) a partir de los constituyentes en CoolProp 8.0.0: derivada, a menos del 5 % de CoolProp para R-404A, R-407C, R-410A, R-507A
+
+phrase-net-addition-of-a-job = Adición neta de una intervención
+phrase-common-practice-what-was-recovered-and-charged-back-is-not-a-loss = práctica habitual: lo recuperado y vuelto a cargar no es pérdida; incertidumbre según JCGM 100:2008 5.1 (exactitud a de la báscula y su escalón tomados como rectangulares, F.2.2.1), factor de cobertura 2
+phrase-net-sum-charged-sum-recovered-sum-lost-in-service-purged-or-vente = saldo = suma cargada − suma recuperada − suma perdida en servicio, purgada o liberada;  U = 2u, u² = suma de (a² ÷ 3 + escalón² ÷ 12) sobre las pesadas
+phrase-co-equivalent = Equivalente de CO₂
+phrase-co-e-mass-gwp = CO₂e = masa × PCA (GWP)
+phrase-mass-times-gwp-of-the-set-named-mixtures-by-nominal-mass-fraction = masa por PCA (GWP) de la serie nombrada; mezclas por fracciones másicas nominales, Reglamento (UE) 2024/573 anexo VI y 40 CFR 84.64(b)
+phrase-leak-rate-annualizing-method = Tasa de fuga, método de anualización
+phrase-rate-100-added-full-charge-shorter-of-days-since-the-last-additio = tasa = 100 % × (añadido ÷ carga completa) ÷ (días desde la última adición, 365 como máximo, ÷ 365)
+phrase-40-cfr-82-152-leak-rate-for-part-84-the-same-by-84-102-from-memor = 40 CFR 82.152, «leak rate»; para la parte 84 lo mismo según 84.102 (de memoria, verifíquese)
+phrase-leak-rate-rolling-average-method = Tasa de fuga, método de la media móvil
+phrase-rate-100-sum-of-additions-in-the-window-full-charge = tasa = 100 % × suma de las adiciones del periodo ÷ carga completa
+phrase-loss-per-year-in-percent-of-the-full-charge = Pérdida al año en porcentaje de la carga completa
+phrase-rate-100-lost-full-charge-365-days = tasa = 100 % × (perdido ÷ carga completa) × 365 ÷ días
+phrase-common-practice-days-counted-from-the-last-addition-a-year-of-365 = práctica habitual; días contados desde la última adición, año de 365 días
+phrase-lost-in-a-calendar-year-in-percent-of-the-full-charge = Perdido en un año natural en porcentaje de la carga completa
+phrase-share-100-sum-of-the-year-s-additions-full-charge = parte = 100 % × suma de las adiciones del año ÷ carga completa
+phrase-40-cfr-82-157-j-and-84-106-j-125-or-more-in-a-calendar-year-is-to = 40 CFR 82.157(j) y 84.106(j): un 125 % o más en un año natural debe notificarse
+phrase-what-the-leaks-found-explain-of-the-loss = Lo que las fugas halladas explican de la pérdida
+phrase-explained-sum-of-leak-size-time-it-leaked-from-the-least-of-both-t = explicado = suma de tamaño de fuga × tiempo que fugó, del mínimo de ambos al máximo de ambos
+phrase-interval-arithmetic-that-a-leak-kept-the-size-it-was-measured-at-i = aritmética de intervalos; que una fuga mantuviera el tamaño medido es una suposición
+phrase-concentration-in-the-room-if-the-whole-charge-came-out = Concentración en el local si saliera toda la carga
+phrase-c-m-v-v-a-h-where-no-volume-is-noted = c = m ÷ V, V = A × h si no hay volumen anotado
+phrase-charge-over-room-volume-as-en-378-1-and-ashrae-15-compare-it-with = carga entre volumen del local, como EN 378-1 y ASHRAE 15 la comparan con sus límites; mezcla uniforme, lo que el aire junto al suelo no es al principio
+phrase-a-quarter-of-the-lower-flammable-limit = Un cuarto del límite inferior de inflamabilidad
+phrase-screening-at-25-of-the-lfl-common-practice = criba al 25 % del LFL, práctica habitual
+phrase-superheat-of-the-suction-vapour = Recalentamiento del vapor de aspiración
+phrase-t-t-suction-t-dew-p-suction-absolute-pressure = ΔT = T_suction − T_dew(p_suction), presión absoluta
+phrase-common-practice-dew-temperature-from-the-table-made-with-coolprop = práctica habitual; temperatura de rocío de la tabla hecha con CoolProp 8.0.0
+phrase-subcooling-of-the-liquid = Subenfriamiento del líquido
+phrase-t-t-bubble-p-liquid-t-liquid-absolute-pressure = ΔT = T_bubble(p_liquid) − T_liquid, presión absoluta
+phrase-common-practice-bubble-temperature-from-the-table-made-with-coolp = práctica habitual; temperatura de burbuja de la tabla hecha con CoolProp 8.0.0
+phrase-standard-atmosphere-iso-2533 = atmósfera normal, ISO 2533
+phrase-from = desde
+phrase-ipcc-ar4-100-years = IPCC AR4, 100 años
+phrase-ipcc-ar5-100-years = IPCC AR5, 100 años
+phrase-ipcc-ar6-100-years = IPCC AR6, 100 años
+phrase-en-378-1-values-in-spain-s-real-decreto-552-2019-table-a-unoffici = valores de EN 378-1 en el Real Decreto 552/2019, tabla A (copia no oficial)
+phrase-ashrae-handbook-fundamentals-2021-si-chapter-29-tables-1-to-5-sto = ASHRAE Handbook Fundamentals 2021 (SI), capítulo 29, tablas 1 a 5 (copia guardada)
+phrase-model-mechanical-code-table-1103-1-up-codes-s-refrigeration-syste = código modelo «mechanical code», tabla 1103.1 (up.codes/s/refrigeration-system-classification)
+phrase-new-york-city-mechanical-code-table-1103-1-nacmiaslaw-com-resourc = New York City Mechanical Code, tabla 1103.1 (nacmiaslaw.com/resources/legal-codes/28837)
+phrase-from-memory-near-certain-verify-in-the-standard = De memoria, casi seguro, verifíquese en la norma
+phrase-from-memory-probable-verify-in-the-standard = De memoria, probable, verifíquese en la norma
+phrase-from-memory-doubtful-verify-in-the-standard = De memoria, dudoso, verifíquese en la norma

@@ -1,1 +1,41 @@
 # Le bilan du fluide et les taux de fuite.
+
+account-net = { $circuit ->
+    [none] Solde
+   *[other] Solde, circuit { $circuit }
+}
+account-loss-per-year = { $circuit ->
+    [none] Perte par an
+   *[other] Perte par an, circuit { $circuit }
+}
+account-of-full-charge = { $share } de la pleine charge
+account-sum = solde
+account-movements = { $circuit ->
+    [none] Mouvements
+   *[other] Circuit { $circuit }
+}
+account-signs = Ce qui entre est positif, ce qui sort est négatif. Ce qui a été récupéré puis rechargé n’est pas une perte.
+account-nothing-moved = Aucun mouvement de fluide frigorigène.
+account-recovered-before = récupéré auparavant
+account-cylinders = Bouteilles
+account-gross = Pesées de la bouteille avec son fluide.
+account-circuit = { $circuit ->
+    [none] L’installation
+   *[other] Circuit { $circuit }
+}
+account-earlier-record = document antérieur
+account-this-book = ce carnet
+account-added-before = Fluide ajouté auparavant, solde de chaque intervention
+account-complete-since = Complet seulement depuis le { $day }.
+head-when = Quand
+head-movement = Mouvement
+head-why = Pourquoi
+head-cylinder = Bouteille
+head-mass = Masse, { $unit }
+head-refrigerant = Fluide
+head-origin-or-destination = Origine ou destination
+head-before = Avant, { $unit }
+head-after = Après, { $unit }
+head-circuit = Circuit
+head-from-record = Source
+head-added = Ajouté, { $unit }

@@ -115,3 +115,5 @@ phrase-plan-to-retrofit-or-retire-the-system = Plan de conversion ou de mise hor
 phrase-retrofit-or-retire-the-system = Convertir l’installation ou la mettre hors service
 phrase-report-the-chronic-loss = Déclarer la perte chronique
 phrase-return-visit = Nouvelle visite
+phrase-regulation-eu-no-517-2014 = Règlement (UE) n° 517/2014
+phrase-40-cfr-84-64 = 40 CFR 84.64

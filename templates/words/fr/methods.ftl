@@ -73,3 +73,47 @@ phrase-condensing-at-40-c-on-a-warm-day-stands-for-service-on-the-high-s = la co
 phrase-standing-still-at-20-c-when-the-low-side-sees-more-than-in-operat = à l’arrêt à 20 °C, où le côté basse pression voit plus qu’en marche ; aucune lecture de cette visite n’était plus haute
 phrase-20-c-for-want-of-a-reading = 20 °C, faute d’une lecture
 phrase-wilke-s-rule-j-chem-phys-18-1950-517-from-memory-from-the-constit = règle de Wilke (J. Chem. Phys. 18, 1950, 517, de mémoire) d’après les constituants dans CoolProp 8.0.0 : dérivée, à 5 % près de CoolProp pour R-404A, R-407C, R-410A, R-507A
+
+phrase-net-addition-of-a-job = Ajout net d’une intervention
+phrase-common-practice-what-was-recovered-and-charged-back-is-not-a-loss = pratique courante : ce qui a été récupéré puis rechargé n’est pas une perte ; incertitude selon JCGM 100:2008 5.1 (précision a de la balance et son échelon pris comme rectangulaires, F.2.2.1), facteur d’élargissement 2
+phrase-net-sum-charged-sum-recovered-sum-lost-in-service-purged-or-vente = solde = somme chargée − somme récupérée − somme perdue en service, purgée ou rejetée ;  U = 2u, u² = somme de (a² ÷ 3 + échelon² ÷ 12) sur les pesées
+phrase-co-equivalent = Équivalent CO₂
+phrase-co-e-mass-gwp = CO₂e = masse × PRP (GWP)
+phrase-mass-times-gwp-of-the-set-named-mixtures-by-nominal-mass-fraction = masse fois PRP (GWP) de la série nommée ; mélanges par fractions massiques nominales, règlement (UE) 2024/573 annexe VI et 40 CFR 84.64(b)
+phrase-leak-rate-annualizing-method = Taux de fuite, méthode d’annualisation
+phrase-rate-100-added-full-charge-shorter-of-days-since-the-last-additio = taux = 100 % × (ajouté ÷ pleine charge) ÷ (jours depuis le dernier ajout, 365 au plus, ÷ 365)
+phrase-40-cfr-82-152-leak-rate-for-part-84-the-same-by-84-102-from-memor = 40 CFR 82.152, « leak rate » ; pour la partie 84, de même selon 84.102 (de mémoire, à vérifier)
+phrase-leak-rate-rolling-average-method = Taux de fuite, méthode de la moyenne mobile
+phrase-rate-100-sum-of-additions-in-the-window-full-charge = taux = 100 % × somme des ajouts de la période ÷ pleine charge
+phrase-loss-per-year-in-percent-of-the-full-charge = Perte par an en pour cent de la pleine charge
+phrase-rate-100-lost-full-charge-365-days = taux = 100 % × (perdu ÷ pleine charge) × 365 ÷ jours
+phrase-common-practice-days-counted-from-the-last-addition-a-year-of-365 = pratique courante ; jours comptés depuis le dernier ajout, année de 365 jours
+phrase-lost-in-a-calendar-year-in-percent-of-the-full-charge = Perdu en une année civile, en pour cent de la pleine charge
+phrase-share-100-sum-of-the-year-s-additions-full-charge = part = 100 % × somme des ajouts de l’année ÷ pleine charge
+phrase-40-cfr-82-157-j-and-84-106-j-125-or-more-in-a-calendar-year-is-to = 40 CFR 82.157(j) et 84.106(j) : 125 % ou plus en une année civile sont à déclarer
+phrase-what-the-leaks-found-explain-of-the-loss = Ce que les fuites trouvées expliquent de la perte
+phrase-explained-sum-of-leak-size-time-it-leaked-from-the-least-of-both-t = expliqué = somme de taille de fuite × durée de fuite, du moins des deux au plus des deux
+phrase-interval-arithmetic-that-a-leak-kept-the-size-it-was-measured-at-i = calcul d’intervalles ; qu’une fuite ait gardé la taille mesurée est une hypothèse
+phrase-concentration-in-the-room-if-the-whole-charge-came-out = Concentration dans le local si toute la charge sortait
+phrase-c-m-v-v-a-h-where-no-volume-is-noted = c = m ÷ V, V = A × h si aucun volume n’est noté
+phrase-charge-over-room-volume-as-en-378-1-and-ashrae-15-compare-it-with = charge sur volume du local, comme EN 378-1 et ASHRAE 15 la comparent à leurs limites ; mélange uniforme, ce que l’air près du sol n’est pas d’abord
+phrase-a-quarter-of-the-lower-flammable-limit = Le quart de la limite inférieure d’inflammabilité
+phrase-screening-at-25-of-the-lfl-common-practice = seuil de tri à 25 % de la LFL, pratique courante
+phrase-superheat-of-the-suction-vapour = Surchauffe de la vapeur aspirée
+phrase-t-t-suction-t-dew-p-suction-absolute-pressure = ΔT = T_suction − T_dew(p_suction), pression absolue
+phrase-common-practice-dew-temperature-from-the-table-made-with-coolprop = pratique courante ; température de rosée d’après la table établie avec CoolProp 8.0.0
+phrase-subcooling-of-the-liquid = Sous-refroidissement du liquide
+phrase-t-t-bubble-p-liquid-t-liquid-absolute-pressure = ΔT = T_bubble(p_liquid) − T_liquid, pression absolue
+phrase-common-practice-bubble-temperature-from-the-table-made-with-coolp = pratique courante ; température de bulle d’après la table établie avec CoolProp 8.0.0
+phrase-standard-atmosphere-iso-2533 = atmosphère normale, ISO 2533
+phrase-from = depuis
+phrase-ipcc-ar4-100-years = GIEC AR4, 100 ans
+phrase-ipcc-ar5-100-years = GIEC AR5, 100 ans
+phrase-ipcc-ar6-100-years = GIEC AR6, 100 ans
+phrase-en-378-1-values-in-spain-s-real-decreto-552-2019-table-a-unoffici = valeurs de EN 378-1 dans le Real Decreto 552/2019 espagnol, tableau A (copie non officielle)
+phrase-ashrae-handbook-fundamentals-2021-si-chapter-29-tables-1-to-5-sto = ASHRAE Handbook Fundamentals 2021 (SI), chapitre 29, tableaux 1 à 5 (copie conservée)
+phrase-model-mechanical-code-table-1103-1-up-codes-s-refrigeration-syste = code type « mechanical code », tableau 1103.1 (up.codes/s/refrigeration-system-classification)
+phrase-new-york-city-mechanical-code-table-1103-1-nacmiaslaw-com-resourc = New York City Mechanical Code, tableau 1103.1 (nacmiaslaw.com/resources/legal-codes/28837)
+phrase-from-memory-near-certain-verify-in-the-standard = De mémoire, presque certain, à vérifier dans la norme
+phrase-from-memory-probable-verify-in-the-standard = De mémoire, probable, à vérifier dans la norme
+phrase-from-memory-doubtful-verify-in-the-standard = De mémoire, douteux, à vérifier dans la norme
