@@ -5,12 +5,25 @@ use std::path::Path;
 
 use fluent::FluentResource;
 use rimebook::command::Loaded;
+use rimebook::history::{OF_ITS_SECTION, OTHERS, State};
 use rimebook::language::{FILES, Words, phrase_id};
-use rimebook::report::compose::{Scene, compose, history_report};
+use rimebook::report::compose::{STANDINGS, Scene, compose, history_report};
 use rimebook::report::visit_figures::VisitFigures;
 use rimebook::ruleset::RULE_SETS;
 use rimebook::text::{Diagnostic, Severity};
-use rimebook::vocabulary::site_file::Language;
+use rimebook::vocabulary::Word;
+use rimebook::vocabulary::book_file::{CylinderHappening, GasOrigin};
+use rimebook::vocabulary::finding_field::{FindingKind, FindingState};
+use rimebook::vocabulary::method_word::MethodWord;
+use rimebook::vocabulary::readings_file::{Plant, PressureTestPurpose, TestGas};
+use rimebook::vocabulary::refrigerant_file::{
+    ChargedTo, Destination, MassHow, MovementKind, MovementWhy,
+};
+use rimebook::vocabulary::site_file::{Language, LeakRateMethodWord, RoomKind};
+use rimebook::vocabulary::system_file::{Category, EarlierHappening, Status};
+use rimebook::vocabulary::visit_file::{LeftAs, OutcomeWord, Purpose};
+use rimebook::working::evidence::Grade;
+use rimebook::working::outcome::{NOT_BORNE, OutcomeKind, shown};
 use serde_json::Value;
 
 /// Ids of a language's messages, each with the names that it uses.
@@ -306,6 +319,34 @@ fn origins() -> Vec<&'static str> {
     all
 }
 
+/// Words of a closed list of the notes.
+fn listed<W: Word>() -> impl Iterator<Item = &'static str> {
+    W::list().into_iter().map(|entry| entry.word)
+}
+
+/// Closed words of the notes that reach the page, and those by which outcomes and points stand.
+fn vocabulary_words() -> Vec<&'static str> {
+    let mut all: Vec<&str> = Vec::new();
+    all.extend(listed::<Purpose>().chain(listed::<LeftAs>()));
+    all.extend(listed::<OutcomeWord>().chain(listed::<Plant>()));
+    all.extend(listed::<FindingKind>().chain(listed::<FindingState>()));
+    all.extend(listed::<MethodWord>().chain(listed::<TestGas>()));
+    all.extend(listed::<PressureTestPurpose>().chain(listed::<MovementKind>()));
+    all.extend(listed::<MovementWhy>().chain(listed::<MassHow>()));
+    all.extend(listed::<ChargedTo>().chain(listed::<Destination>()));
+    all.extend(listed::<GasOrigin>().chain(listed::<CylinderHappening>()));
+    all.extend(listed::<Category>().chain(listed::<Status>()));
+    all.extend(listed::<EarlierHappening>().chain(listed::<RoomKind>()));
+    all.extend(listed::<LeakRateMethodWord>());
+    all.extend(STANDINGS.iter().chain(&OF_ITS_SECTION).chain(&NOT_BORNE));
+    all.push(OTHERS);
+    all.extend(OutcomeKind::ALL.into_iter().map(shown));
+    all.extend(State::PLAIN.iter().map(State::word));
+    let grades = Grade::ALL.into_iter();
+    all.extend(grades.flat_map(|grade| [grade.word(), grade.meaning()]));
+    all
+}
+
 /// Fixed words of tables that reach the page, all that are translated by their English.
 fn phrases() -> Vec<&'static str> {
     let mut all = Vec::new();
@@ -333,6 +374,7 @@ fn phrases() -> Vec<&'static str> {
             .any(|word| word.len() > 3)
     });
     all.extend(origins());
+    all.extend(vocabulary_words());
     all
 }
 

@@ -3,6 +3,7 @@
 use crate::command::loaded::Loaded;
 use crate::command::printed_report::{Branding, NotPrinted, digests, fingerprint};
 use crate::job::{Site, System};
+use crate::language::Words;
 use crate::report::compose::{self, Scene, history, history_report};
 use crate::report::typeset::{Manuscript, Pages, typeset};
 use crate::report::visit_figures::VisitFigures;
@@ -39,7 +40,7 @@ pub fn print_history(
         "system": system.name(),
         "fingerprint": scene.fingerprint,
         "files": digests(loaded, site, system, number),
-        "history": history(site, system, number),
+        "history": history(site, system, number, Words::english()),
         "report": &report,
     });
     let manuscript = Manuscript {

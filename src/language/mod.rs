@@ -9,5 +9,6 @@ mod figure;
 mod phrase;
 mod words;
 
+pub use dates::clock;
 pub use phrase::phrase_id;
 pub use words::{FILES, Words};

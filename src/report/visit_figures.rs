@@ -272,7 +272,7 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         };
         let title = format!("What the leaks found explain of the loss{of}");
         let named = (label("leaks-explained"), title);
-        leaks_explained(system, number, circuit, &loss, (&named.0, &named.1))
+        leaks_explained(system, number, circuit, &loss, (&named.0, named.1.into()))
     });
     figures.since = since;
     figures.leaked_kg = leaked_kg;

@@ -3,7 +3,7 @@
 use crate::job::{Finding, Moment, System, Visit};
 use crate::notes::Size;
 use crate::quantity::{Flavour, LeakRate};
-use crate::text::{Noted, Span};
+use crate::text::{Message, Noted, Span, Text};
 use crate::vocabulary::Identifier;
 use crate::vocabulary::finding_field::FindingState;
 use crate::vocabulary::refrigerant_file::ChargedTo;
@@ -97,7 +97,7 @@ pub fn leaks_explained(
     number: usize,
     circuit: usize,
     loss: &Loss<'_>,
-    (id, title): (&str, &str),
+    (id, title): (&str, Text),
 ) -> Option<Explained> {
     let mut leaks = leaks(system, number, circuit);
     leaks.retain(|leak| {
@@ -125,7 +125,12 @@ pub fn leaks_explained(
             if shortest == longest {
                 Value::Days(longest)
             } else {
-                Value::Words(format!("{shortest} to {longest} days").into())
+                Value::Words(
+                    Message::of("explained-days")
+                        .with("shortest", shortest)
+                        .with("longest", longest)
+                        .into(),
+                )
             },
             Origin::Notes(vec![loss.since.span, loss.until.span]),
         );
@@ -141,12 +146,12 @@ pub fn leaks_explained(
         },
         Origin::Notes(loss.spans.to_vec()),
     );
-    working.note("A leak may have begun at any time since the charge before the loss, unless it was seen earlier. That it kept the size it was measured at is assumed.");
+    working.note(Message::of("explained-assumes"));
     let weighed = is_weighed(system, loss.since.value) && is_weighed(system, loss.until.value);
     let verdict = if let Some(half) = loss.uncertainty_kg.filter(|_| weighed) {
         verdict((least, most), (loss.kg - half, loss.kg + half))
     } else {
-        working.note("The loss is not known well enough to say whether other leaks remain: that takes a full charge by weight at both ends.");
+        working.note(Message::of("explained-not-known-well"));
         Verdict::Open
     };
     Some(Explained::Sized(Box::new(Share {

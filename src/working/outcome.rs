@@ -33,9 +33,9 @@ pub struct Beyond {
     /// Where it is claimed.
     pub span: Span,
     /// What is claimed.
-    pub claim: String,
+    pub claim: &'static str,
     /// What the evidence shows.
-    pub shown: String,
+    pub shown: &'static str,
 }
 
 /// How a visit ended.
@@ -63,6 +63,23 @@ pub enum OutcomeKind {
     Retrofitted,
     /// None of these.
     Other,
+}
+
+impl OutcomeKind {
+    /// Every kind.
+    pub const ALL: [OutcomeKind; 11] = [
+        OutcomeKind::RepairedProved,
+        OutcomeKind::RepairedNotProved,
+        OutcomeKind::PartlyRepaired,
+        OutcomeKind::LeftOpen,
+        OutcomeKind::SuspectsOnly,
+        OutcomeKind::NotFoundLossStands,
+        OutcomeKind::NothingFound,
+        OutcomeKind::RepairVerified,
+        OutcomeKind::GasAdded,
+        OutcomeKind::Retrofitted,
+        OutcomeKind::Other,
+    ];
 }
 
 /// The outcome of a visit.
@@ -109,8 +126,8 @@ pub fn outcome_by(system: &System, accounts: &[Account], number: usize) -> Optio
     {
         beyond.push(Beyond {
             span: claim.span,
-            claim: claim.value.word().to_owned(),
-            shown: shown(kind).to_owned(),
+            claim: claim.value.word(),
+            shown: shown(kind),
         });
     }
     Some(Outcome {
@@ -249,6 +266,13 @@ pub fn standing_of(system: &System, number: usize, finding: &Finding) -> Standin
     standing(system, number, finding, &mut Vec::new())
 }
 
+/// What the evidence shows where a finding is noted as proved and is not: a proof is wanting, or the
+/// repair itself.
+pub const NOT_BORNE: [&str; 2] = [
+    "no proof after the last repair bears it, or a test after it lost pressure",
+    "no repair is noted, here or earlier",
+];
+
 fn standing(
     system: &System,
     number: usize,
@@ -286,15 +310,11 @@ fn standing(
     };
     match (state.value, proved) {
         (FindingState::RepairedProved, false) => {
-            let shown = if note.repairs.is_empty() && !repaired_before {
-                "no repair is noted, here or earlier"
-            } else {
-                "no proof after the last repair bears it, or a test after it lost pressure"
-            };
+            let no_repair = note.repairs.is_empty() && !repaired_before;
             beyond.push(Beyond {
                 span: state.span,
-                claim: state.value.word().to_owned(),
-                shown: shown.to_owned(),
+                claim: state.value.word(),
+                shown: NOT_BORNE[usize::from(no_repair)],
             });
             Standing::NotProved
         }

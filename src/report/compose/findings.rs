@@ -1,11 +1,12 @@
 //! The findings: evidence, repair, proof, prose and photographs.
 
 use crate::job::Finding;
+use crate::language::clock;
 use crate::notes::{Look, PictureNote, Proof, When};
 use crate::report::compose::WantedPhotograph;
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Entry, Evidence, Finding as Printed, Photo, Picture, Ring};
-use crate::report::printed::{self, sentence};
+use crate::text::{Message, sentence};
 use crate::vocabulary::Word;
 use crate::working::evidence::grade;
 use crate::working::outcome::moment_of;
@@ -39,36 +40,43 @@ pub fn findings(scene: &Scene<'_>, photographs: &mut Vec<WantedPhotograph>) -> V
 
 fn facts(scene: &Scene<'_>, finding: &Finding) -> Vec<Entry> {
     let note = &finding.note;
+    let words = scene.words();
     let mut facts = Vec::new();
-    let mut add = |key: &str, value: String| {
+    let mut add = |key: &'static str, value: String| {
         facts.push(Entry {
-            key: key.to_owned(),
+            key: scene.word(key),
             value,
             working: None,
         });
     };
     if let Some(kind) = note.kind {
-        add("Kind", kind.value.word().to_owned());
+        add("finding-kind", words.phrase(kind.value.word()));
     }
     if let Some(grade) = grade(note) {
-        add("Evidence", format!("{}: {}", grade.word(), grade.meaning()));
+        let evidence = Message::of("evidence-grade")
+            .phrase("grade", grade.word())
+            .phrase("meaning", grade.meaning());
+        add("finding-evidence", scene.say(&evidence));
     }
     if let Some(size) = &note.size {
         let rate = crate::quantity::print(&size.rate.value, scene.site.units);
-        add("Size", format!("{rate}, {}", size.how));
+        add(
+            "finding-size",
+            format!("{}, {}", scene.figure(rate), size.how),
+        );
     }
     if let Some(cause) = &note.cause {
-        add("Cause", cause.value.clone());
+        add("finding-cause", cause.value.clone());
     }
     for repair in &note.repairs {
         let value = match repair.at {
             Some(at) => format!("{}, {}", time(scene, at.value), repair.what),
             None => repair.what.clone(),
         };
-        add("Repair", value);
+        add("finding-repair", value);
     }
     for proof in &note.proofs {
-        add("Proof", proof_words(scene, proof));
+        add("finding-proof", proof_words(scene, proof));
     }
     facts
 }
@@ -76,9 +84,9 @@ fn facts(scene: &Scene<'_>, finding: &Finding) -> Vec<Entry> {
 fn time(scene: &Scene<'_>, at: crate::notes::DayTime) -> String {
     let civil = moment_of(scene.visit, at);
     if scene.visit.name.date == scene.visit.last_day() {
-        printed::clock(civil)
+        clock(civil)
     } else {
-        printed::moment(civil)
+        scene.words().moment(civil)
     }
 }
 
@@ -86,22 +94,29 @@ fn proof_words(scene: &Scene<'_>, proof: &Proof) -> String {
     match proof {
         Proof::Look(look) => {
             let line = evidence(scene, look);
-            format!("{}, {}: {}", line.time, line.method, line.result)
+            scene.say(
+                &Message::of("proof-look")
+                    .with("time", line.time)
+                    .with("method", line.method)
+                    .with("result", line.result),
+            )
         }
         Proof::Named(name) => {
             let verdict = crate::report::compose::tests::verdict_of(scene, &name.value);
-            match verdict {
-                Some(verdict) => format!("test {}: {}", name.value, verdict),
-                None => format!("search {}", name.value),
-            }
+            let message = match verdict {
+                Some(verdict) => Message::of("proof-test").with("verdict", verdict),
+                None => Message::of("proof-search"),
+            };
+            scene.say(&message.with("name", name.value.to_string()))
         }
     }
 }
 
 fn evidence(scene: &Scene<'_>, look: &Look) -> Evidence {
+    let method = scene.words().phrase(look.method.value.word());
     let method = match &look.with {
-        Some(with) => format!("{} {}", look.method.value.word(), with.value),
-        None => look.method.value.word().to_owned(),
+        Some(with) => format!("{method} {}", with.value),
+        None => method,
     };
     Evidence {
         time: time(scene, look.at.value),

@@ -19,7 +19,7 @@ use std::collections::BTreeSet;
 
 /// Composes the history up to and with the visit of a scene.
 pub fn history_report(scene: &Scene<'_>, draft: bool) -> Option<HistoryReport> {
-    let data = history(scene.site, scene.system, scene.number)?;
+    let data = history(scene.site, scene.system, scene.number, scene.words())?;
     let lives: Vec<PointHistory> = scene
         .system
         .points

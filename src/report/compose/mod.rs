@@ -23,7 +23,7 @@ mod workings;
 pub use history::{HistoryData, history};
 pub use history_report::history_report;
 pub use legal::next_dates;
-pub use scene::Scene;
+pub use scene::{STANDINGS, Scene};
 pub use workings::formulas;
 
 use crate::report::data::{
