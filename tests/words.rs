@@ -6,8 +6,10 @@ use std::path::Path;
 use fluent::FluentResource;
 use rimebook::command::Loaded;
 use rimebook::history::{OF_ITS_SECTION, OTHERS, State};
+use rimebook::job::{Site, System};
 use rimebook::language::{FILES, Words, phrase_id};
 use rimebook::report::compose::{STANDINGS, Scene, compose, history_report};
+use rimebook::report::data::ReportData;
 use rimebook::report::visit_figures::VisitFigures;
 use rimebook::ruleset::RULE_SETS;
 use rimebook::text::{Diagnostic, Severity};
@@ -158,6 +160,37 @@ fn strings(value: &Value, at: &str, out: &mut Vec<(String, String)>) {
     }
 }
 
+/// The report of a visit as data, and the scene it is composed from.
+pub fn composed<'l>(
+    loaded: &'l Loaded,
+    site: &'l Site,
+    system: &'l System,
+    number: usize,
+) -> (Scene<'l>, ReportData) {
+    let visit = &system.visits[number];
+    let scene = Scene {
+        sources: &loaded.sources,
+        book: &loaded.book,
+        site,
+        system,
+        number,
+        visit,
+        figures: VisitFigures::of(site, system, number).unwrap(),
+        fingerprint: String::new(),
+    };
+    let cautions: Vec<&Diagnostic> = loaded
+        .diagnostics
+        .iter()
+        .filter(|diagnostic| diagnostic.severity == Severity::Caution)
+        .filter(|diagnostic| {
+            let file = diagnostic.primary.span.file;
+            loaded.sources.get(file).path.starts_with(&visit.path)
+        })
+        .collect();
+    let data = compose(&scene, &cautions, false).data;
+    (scene, data)
+}
+
 /// The documents of the demo book in a language, as data.
 fn documents(loaded: &mut Loaded, language: Language) -> Vec<(String, Value)> {
     for site in &mut loaded.book.sites {
@@ -167,26 +200,7 @@ fn documents(loaded: &mut Loaded, language: Language) -> Vec<(String, Value)> {
     for site in &loaded.book.sites {
         for system in &site.systems {
             for (number, visit) in system.visits.iter().enumerate() {
-                let scene = Scene {
-                    sources: &loaded.sources,
-                    book: &loaded.book,
-                    site,
-                    system,
-                    number,
-                    visit,
-                    figures: VisitFigures::of(site, system, number).unwrap(),
-                    fingerprint: String::new(),
-                };
-                let cautions: Vec<&Diagnostic> = loaded
-                    .diagnostics
-                    .iter()
-                    .filter(|diagnostic| diagnostic.severity == Severity::Caution)
-                    .filter(|diagnostic| {
-                        let file = diagnostic.primary.span.file;
-                        loaded.sources.get(file).path.starts_with(&visit.path)
-                    })
-                    .collect();
-                let report = compose(&scene, &cautions, false).data;
+                let (scene, report) = composed(loaded, site, system, number);
                 out.push((visit.path.clone(), serde_json::to_value(report).unwrap()));
                 if number + 1 == system.visits.len() {
                     let history = history_report(&scene, false).unwrap();
@@ -232,6 +246,12 @@ fn spoken(text: &str) -> String {
     kept.collect::<Vec<_>>().join(" ")
 }
 
+/// Whether a text is of the notes, in pieces at most: a place and what is told of it, several repairs.
+fn written(text: &str, notes: &str) -> bool {
+    let mut pieces = text.split(": ").flat_map(|piece| piece.split("; "));
+    pieces.all(|piece| notes.contains(&plain(piece)))
+}
+
 /// Looks for English in the demo book's documents of a language.
 fn left_in_english(language: Language) {
     let book = Path::new(env!("CARGO_MANIFEST_DIR")).join("jobs-example");
@@ -256,7 +276,7 @@ fn left_in_english(language: Language) {
                 && words
                     .split(' ')
                     .any(|word| word.len() > 3 && word.chars().all(char::is_alphabetic))
-                && !notes.contains(&words);
+                && !written(theirs, notes);
             let why = if same {
                 Some(String::new())
             } else {

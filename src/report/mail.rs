@@ -92,7 +92,7 @@ fn word(text: &str) -> String {
 }
 
 /// The body: what page one says, as plain text.
-fn summary(data: &ReportData, envelope: &Envelope) -> String {
+pub fn summary(data: &ReportData, envelope: &Envelope) -> String {
     let words = envelope.words;
     let mut text = String::new();
     let mut add = |lines: &[String]| {
