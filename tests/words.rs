@@ -276,7 +276,7 @@ fn left_in_english(language: Language) {
                 && words
                     .split(' ')
                     .any(|word| word.len() > 3 && word.chars().all(char::is_alphabetic))
-                && !written(theirs, notes);
+                && !written(theirs, &notes);
             let why = if same {
                 Some(String::new())
             } else {

@@ -16,6 +16,16 @@ proof-test = Prüfung { $name }: { $verdict }
 proof-search = Suche { $name }
 size-none = nicht bestimmt
 size-estimated = { $size }, geschätzt
+size-how = { $measured ->
+    [yes] gemessen
+   *[no] geschätzt
+}{ $by ->
+    [none] { "" }
+   *[other] { " " }({ $by })
+}{ $pressure ->
+    [none] { "" }
+   *[other] { " " }bei { $pressure }
+}
 everything-registered = alle erfassten Stellen
 
 point-holds = hält, { $days ->

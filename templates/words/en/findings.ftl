@@ -16,6 +16,16 @@ proof-test = test { $name }: { $verdict }
 proof-search = search { $name }
 size-none = not sized
 size-estimated = { $size }, estimated
+size-how = { $measured ->
+    [yes] measured
+   *[no] estimated
+}{ $by ->
+    [none] { "" }
+   *[other] { " " }by { $by }
+}{ $pressure ->
+    [none] { "" }
+   *[other] { " " }at { $pressure }
+}
 everything-registered = everything registered
 
 point-holds = holding, { $days ->

@@ -16,6 +16,16 @@ proof-test = ensayo { $name }: { $verdict }
 proof-search = búsqueda { $name }
 size-none = sin determinar
 size-estimated = { $size }, estimado
+size-how = { $measured ->
+    [yes] medido
+   *[no] estimado
+}{ $by ->
+    [none] { "" }
+   *[other] { " " }({ $by })
+}{ $pressure ->
+    [none] { "" }
+   *[other] { " " }a { $pressure }
+}
 everything-registered = todo lo registrado
 
 point-holds = aguanta, { $days ->

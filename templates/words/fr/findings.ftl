@@ -16,6 +16,16 @@ proof-test = essai { $name } : { $verdict }
 proof-search = recherche { $name }
 size-none = non déterminée
 size-estimated = { $size }, estimée
+size-how = { $measured ->
+    [yes] mesuré
+   *[no] estimé
+}{ $by ->
+    [none] { "" }
+   *[other] { " " }({ $by })
+}{ $pressure ->
+    [none] { "" }
+   *[other] { " " }à { $pressure }
+}
 everything-registered = tout ce qui est répertorié
 
 point-holds = tient, { $days ->
