@@ -275,12 +275,11 @@ fn left_in_english(language: Language) {
             let same = ours == theirs
                 && words
                     .split(' ')
-                    .any(|word| word.len() > 3 && word.chars().all(char::is_alphabetic))
-                && !written(theirs, &notes);
-            let why = if same {
-                Some(String::new())
-            } else {
-                left(theirs, &notes)
+                    .any(|word| word.len() > 3 && word.chars().all(char::is_alphabetic));
+            let why = match same {
+                _ if written(theirs, &notes) => None,
+                true => Some(String::new()),
+                false => left(theirs, &notes),
             };
             if let Some(why) = why {
                 let place = format!("{name}{at}");
