@@ -184,7 +184,6 @@ fn pictures(
         scene.word("page-before").to_lowercase(),
         scene.word("page-after").to_lowercase(),
     ];
-    let captioned = |note: &PictureNote| unmarked(&note.caption, &marks).to_owned();
     let mut pictures = Vec::new();
     let mut index = 0;
     while let Some((note, path)) = shown.get(index) {
@@ -192,9 +191,10 @@ fn pictures(
             .get(index + 1)
             .filter(|(next, _)| note.when == Some(When::Before) && next.when == Some(When::After));
         if let Some((after, after_path)) = after {
-            let before = photo(note, path, number, Some(captioned(note)), photographs);
-            let after_caption = Some(captioned(after));
-            let after = photo(after, after_path, number, after_caption, photographs);
+            let caption = unmarked(&note.caption, &marks);
+            let before = photo(note, path, number, Some(caption), photographs);
+            let caption = unmarked(&after.caption, &marks);
+            let after = photo(after, after_path, number, Some(caption), photographs);
             pictures.push(Picture::Pair { before, after });
             index += 2;
         } else {
@@ -218,7 +218,7 @@ fn photo(
     note: &PictureNote,
     path: &str,
     number: usize,
-    of_a_pair: Option<String>,
+    of_a_pair: Option<&str>,
     photographs: &mut Vec<WantedPhotograph>,
 ) -> Photo {
     photographs.push(WantedPhotograph {
@@ -227,7 +227,7 @@ fn photo(
     });
     Photo {
         number: photographs.len(),
-        caption: sentence(of_a_pair.as_ref().unwrap_or(&note.caption)),
+        caption: sentence(of_a_pair.unwrap_or(&note.caption)),
         alt: sentence(&note.caption),
         rings: note
             .rings
