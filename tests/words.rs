@@ -277,7 +277,7 @@ fn left_in_english(language: Language) {
                     .split(' ')
                     .any(|word| word.len() > 3 && word.chars().all(char::is_alphabetic));
             let why = match same {
-                _ if written(theirs, &notes) => None,
+                _ if written(&spoken(theirs), &notes) => None,
                 true => Some(String::new()),
                 false => left(theirs, &notes),
             };
