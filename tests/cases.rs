@@ -72,7 +72,7 @@ fn said(book: &Path, line: &str) -> String {
 }
 
 /// The difference of what was found from what a file expects; `RIMEBOOK_REFRESH` writes the file.
-fn difference(path: &Path, title: &str, found: &str) -> String {
+pub fn difference(path: &Path, title: &str, found: &str) -> String {
     if std::env::var_os("RIMEBOOK_REFRESH").is_some() {
         fs::create_dir_all(path.parent().unwrap()).unwrap();
         fs::write(path, found).unwrap();

@@ -16,6 +16,7 @@ mod decay_pressure;
 mod decay_vacuum;
 mod due_by_hand;
 mod explain;
+mod first_page;
 mod floors;
 mod help;
 mod history_report;

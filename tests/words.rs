@@ -6,15 +6,26 @@ use std::path::Path;
 use fluent::FluentResource;
 use rimebook::caution::{ALL, find};
 use rimebook::command::Loaded;
+use rimebook::history::{OF_ITS_SECTION, OTHERS, State};
+use rimebook::job::{Site, System};
 use rimebook::language::{FILES, Words, phrase_id};
-use rimebook::report::compose::{Scene, compose, history_report};
+use rimebook::report::compose::{STANDINGS, Scene, compose, history_report};
+use rimebook::report::data::ReportData;
 use rimebook::report::visit_figures::VisitFigures;
 use rimebook::ruleset::RULE_SETS;
 use rimebook::text::{Diagnostic, Severity};
 use rimebook::vocabulary::Word;
-use rimebook::vocabulary::finding_field::FindingState;
-use rimebook::vocabulary::site_file::Language;
-use rimebook::vocabulary::visit_file::OutcomeWord;
+use rimebook::vocabulary::book_file::{CylinderHappening, GasOrigin};
+use rimebook::vocabulary::finding_field::{FindingKind, FindingState};
+use rimebook::vocabulary::method_word::MethodWord;
+use rimebook::vocabulary::readings_file::{Plant, PressureTestPurpose, TestGas};
+use rimebook::vocabulary::refrigerant_file::{
+    ChargedTo, Destination, MassHow, MovementKind, MovementWhy,
+};
+use rimebook::vocabulary::site_file::{Language, LeakRateMethodWord, RoomKind};
+use rimebook::vocabulary::system_file::{Category, EarlierHappening, Status};
+use rimebook::vocabulary::visit_file::{LeftAs, OutcomeWord, Purpose};
+use rimebook::working::evidence::Grade;
 use rimebook::working::outcome::{NO_PROOF, NO_REPAIR, OutcomeKind, shown};
 use serde_json::Value;
 
@@ -151,6 +162,37 @@ fn strings(value: &Value, at: &str, out: &mut Vec<(String, String)>) {
     }
 }
 
+/// The report of a visit as data, and the scene it is composed from.
+pub fn composed<'l>(
+    loaded: &'l Loaded,
+    site: &'l Site,
+    system: &'l System,
+    number: usize,
+) -> (Scene<'l>, ReportData) {
+    let visit = &system.visits[number];
+    let scene = Scene {
+        sources: &loaded.sources,
+        book: &loaded.book,
+        site,
+        system,
+        number,
+        visit,
+        figures: VisitFigures::of(site, system, number).unwrap(),
+        fingerprint: String::new(),
+    };
+    let cautions: Vec<&Diagnostic> = loaded
+        .diagnostics
+        .iter()
+        .filter(|diagnostic| diagnostic.severity == Severity::Caution)
+        .filter(|diagnostic| {
+            let file = diagnostic.primary.span.file;
+            loaded.sources.get(file).path.starts_with(&visit.path)
+        })
+        .collect();
+    let data = compose(&scene, &cautions, false).data;
+    (scene, data)
+}
+
 /// The documents of the demo book in a language, as data.
 fn documents(loaded: &mut Loaded, language: Language) -> Vec<(String, Value)> {
     for site in &mut loaded.book.sites {
@@ -160,27 +202,7 @@ fn documents(loaded: &mut Loaded, language: Language) -> Vec<(String, Value)> {
     for site in &loaded.book.sites {
         for system in &site.systems {
             for (number, visit) in system.visits.iter().enumerate() {
-                let scene = Scene {
-                    sources: &loaded.sources,
-                    book: &loaded.book,
-                    site,
-                    system,
-                    number,
-                    visit,
-                    figures: VisitFigures::of(site, system, number).unwrap(),
-                    fingerprint: String::new(),
-                };
-                let cautions: Vec<&Diagnostic> = loaded
-                    .diagnostics
-                    .iter()
-                    .filter(|diagnostic| diagnostic.severity == Severity::Caution)
-                    .filter(|diagnostic| find(diagnostic.name).is_some_and(|c| c.limits_claim))
-                    .filter(|diagnostic| {
-                        let file = diagnostic.primary.span.file;
-                        loaded.sources.get(file).path.starts_with(&visit.path)
-                    })
-                    .collect();
-                let report = compose(&scene, &cautions, false).data;
+                let (scene, report) = composed(loaded, site, system, number);
                 out.push((visit.path.clone(), serde_json::to_value(report).unwrap()));
                 if number + 1 == system.visits.len() {
                     let history = history_report(&scene, false).unwrap();
@@ -238,6 +260,12 @@ fn spoken(text: &str) -> String {
     kept.collect::<Vec<_>>().join(" ")
 }
 
+/// Whether a text is of the notes, in pieces at most: a place and what is told of it, several repairs.
+fn written(text: &str, notes: &str) -> bool {
+    let mut pieces = text.split(": ").flat_map(|piece| piece.split("; "));
+    pieces.all(|piece| notes.contains(&plain(piece)))
+}
+
 /// Looks for English in the demo book's documents of a language.
 fn left_in_english(language: Language) {
     let book = Path::new(env!("CARGO_MANIFEST_DIR")).join("jobs-example");
@@ -264,10 +292,10 @@ fn left_in_english(language: Language) {
                     .any(|word| word.len() > 3 && word.chars().all(char::is_alphabetic))
                 && !is_place(theirs)
                 && !theirs.split("; ").all(|part| notes.contains(&plain(part)));
-            let why = if same {
-                Some(String::new())
-            } else {
-                left(theirs, &notes)
+            let why = match same {
+                _ if written(&spoken(theirs), &notes) => None,
+                true => Some(String::new()),
+                false => left(theirs, &notes),
             };
             if let Some(why) = why {
                 let place = format!("{name}{at}");
@@ -326,20 +354,33 @@ fn origins() -> Vec<&'static str> {
     all
 }
 
-/// Every way a visit can end.
-const OUTCOMES: [OutcomeKind; 11] = [
-    OutcomeKind::RepairedProved,
-    OutcomeKind::RepairedNotProved,
-    OutcomeKind::PartlyRepaired,
-    OutcomeKind::LeftOpen,
-    OutcomeKind::SuspectsOnly,
-    OutcomeKind::NotFoundLossStands,
-    OutcomeKind::NothingFound,
-    OutcomeKind::RepairVerified,
-    OutcomeKind::GasAdded,
-    OutcomeKind::Retrofitted,
-    OutcomeKind::Other,
-];
+/// Words of a closed list of the notes.
+fn listed<W: Word>() -> impl Iterator<Item = &'static str> {
+    W::list().into_iter().map(|entry| entry.word)
+}
+
+/// Closed words of the notes that reach the page, and those by which outcomes and points stand.
+fn vocabulary_words() -> Vec<&'static str> {
+    let mut all: Vec<&str> = Vec::new();
+    all.extend(listed::<Purpose>().chain(listed::<LeftAs>()));
+    all.extend(listed::<OutcomeWord>().chain(listed::<Plant>()));
+    all.extend(listed::<FindingKind>().chain(listed::<FindingState>()));
+    all.extend(listed::<MethodWord>().chain(listed::<TestGas>()));
+    all.extend(listed::<PressureTestPurpose>().chain(listed::<MovementKind>()));
+    all.extend(listed::<MovementWhy>().chain(listed::<MassHow>()));
+    all.extend(listed::<ChargedTo>().chain(listed::<Destination>()));
+    all.extend(listed::<GasOrigin>().chain(listed::<CylinderHappening>()));
+    all.extend(listed::<Category>().chain(listed::<Status>()));
+    all.extend(listed::<EarlierHappening>().chain(listed::<RoomKind>()));
+    all.extend(listed::<LeakRateMethodWord>());
+    all.extend(STANDINGS.iter().chain(&OF_ITS_SECTION));
+    all.push(OTHERS);
+    all.extend(OutcomeKind::ALL.into_iter().map(shown));
+    all.extend(State::PLAIN.iter().map(State::word));
+    let grades = Grade::ALL.into_iter();
+    all.extend(grades.flat_map(|grade| [grade.word(), grade.meaning()]));
+    all
+}
 
 /// Fixed words of tables that reach the page, all that are translated by their English.
 fn phrases() -> Vec<&'static str> {
@@ -381,13 +422,13 @@ fn phrases() -> Vec<&'static str> {
     all.extend(carried.map(|caution| caution.matters));
     all.extend(OutcomeWord::WORDS.iter().map(|(word, _, _)| *word));
     all.extend([FindingState::RepairedProved.word(), NO_REPAIR, NO_PROOF]);
-    all.extend(OUTCOMES.map(shown));
     // A citation without a word in it is the same in every language.
     all.retain(|text| {
         text.split(|c: char| !c.is_alphabetic())
             .any(|word| word.len() > 3)
     });
     all.extend(origins());
+    all.extend(vocabulary_words());
     all
 }
 

@@ -210,7 +210,7 @@ impl Comparison<'_> {
                 out,
                 "  {}\n    {}",
                 self.system.point_name(&life.point),
-                life.state.describe()
+                Words::english().text(&life.state.describe())
             );
         }
         for wanted in [State::NothingShown, State::NotLookedAt, State::TakenOut] {

@@ -7,6 +7,7 @@ use crate::command::printed_report::{
 };
 use crate::command::report::write_beside;
 use crate::job::{Site, System};
+use crate::language::Words;
 use crate::report::mail::{Envelope, draft};
 use crate::text::{Noted, render, summary};
 use sha2::{Digest, Sha256};
@@ -85,6 +86,7 @@ fn written(
         digest: hexadecimal(&Sha256::digest(&report.pdf)),
         file: format!("{name}.pdf"),
         telephone: text(contractor.and_then(|contractor| contractor.telephone.as_ref())),
+        words: Words::of(site.language),
     };
     let mail = draft(&report.data, &report.pdf, &envelope)
         .map_err(|error| NotPrinted::Disk(error.to_string()))?;

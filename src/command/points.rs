@@ -4,8 +4,9 @@ use crate::command::console::{Console, Exit};
 use crate::command::loaded::{Loaded, Target};
 use crate::history::{KindRate, LEGEND, PointHistory, Seen, kinds, time_line};
 use crate::job::{Site, System};
+use crate::language::Words;
 use crate::report::compose::history;
-use crate::text::Sources;
+use crate::text::{Sources, Text};
 use crate::vocabulary::Identifier;
 use serde_json::{Value, json};
 use std::fmt::Write;
@@ -43,7 +44,7 @@ pub fn points(loaded: &Loaded, target: &Target, as_json: bool, console: &Console
                 json!({
                     "system": system.path,
                     "as-at": system.visits[*last].path,
-                    "history": history(site, system, *last),
+                    "history": history(site, system, *last, Words::english()),
                     "points": lives.iter().map(|life| life_json(system, life, &loaded.sources)).collect::<Vec<_>>(),
                 })
             })
@@ -128,7 +129,7 @@ fn entry(system: &System, life: &PointHistory) -> String {
     if !line.is_empty() {
         out += &wrapped(&line, "    ");
     }
-    let mut told = vec![life.state.describe()];
+    let mut told = vec![Words::english().text(&life.state.describe())];
     if !life.spells.is_empty() {
         told.insert(0, times(life));
     }
@@ -173,9 +174,9 @@ fn times(life: &PointHistory) -> String {
     }
 }
 
-fn last_look(life: &PointHistory) -> Option<(jiff::civil::Date, Vec<String>)> {
+fn last_look(life: &PointHistory) -> Option<(jiff::civil::Date, Vec<&'static str>)> {
     let step = life.last_look()?;
-    let with = step.with.iter().map(|looked| looked.word.clone());
+    let with = step.with.iter().map(|looked| looked.word);
     Some((step.until, with.collect()))
 }
 
@@ -245,6 +246,7 @@ fn kind_json(rate: &KindRate) -> Value {
 /// A point's life for machines.
 pub(super) fn life_json(system: &System, life: &PointHistory, sources: &Sources) -> Value {
     let text = |value: Option<&crate::text::Noted<String>>| value.map(|v| v.value.clone());
+    let said = |by: Option<&Text>| by.map(|by| Words::english().text(by));
     let note = system.points.get(&life.point);
     let spells: Vec<Value> = life
         .spells
@@ -252,10 +254,10 @@ pub(super) fn life_json(system: &System, life: &PointHistory, sources: &Sources)
         .map(|spell| {
             json!({
                 "found": spell.found.to_string(),
-                "by": spell.by,
+                "by": said(spell.by.as_ref()),
                 "seen-again": spell.seen_again.iter().map(ToString::to_string).collect::<Vec<_>>(),
                 "repaired": spell.repair.as_ref().map(|repair| json!({
-                    "day": repair.day.to_string(), "what": repair.what, "by": repair.by,
+                    "day": repair.day.to_string(), "what": repair.what, "by": said(repair.by.as_ref()),
                     "lasting": repair.lasting,
                     "place": repair.span.map(|span| sources.place(span)),
                 })),
@@ -273,8 +275,8 @@ pub(super) fn life_json(system: &System, life: &PointHistory, sources: &Sources)
             json!({
                 "day": step.day.to_string(),
                 "visit": step.visit.and_then(|number| system.visits.get(number)).map(|v| v.path.clone()),
-                "by": step.by,
-                "with": step.with.iter().map(|looked| looked.word.clone()).collect::<Vec<_>>(),
+                "by": said(step.by.as_ref()),
+                "with": step.with.iter().map(|looked| looked.word).collect::<Vec<_>>(),
                 "place": step.span.map(|span| sources.place(span)),
             })
         })
@@ -284,7 +286,7 @@ pub(super) fn life_json(system: &System, life: &PointHistory, sources: &Sources)
         "name": system.point_name(&life.point),
         "kind": note.and_then(|note| text(note.kind.as_ref())),
         "state": life.state.word(),
-        "describe": life.state.describe(),
+        "describe": Words::english().text(&life.state.describe()),
         "needs-lasting-cure": life.needs_cure(),
         "times-leaked": life.of_this_part().count(),
         "line": time_line(life),

@@ -3,6 +3,7 @@
 use crate::command::loaded::Loaded;
 use crate::command::printed_report::{Branding, NotPrinted, digests, fingerprint, set_in_type};
 use crate::job::{Site, System};
+use crate::language::Words;
 use crate::report::compose::{Scene, history, history_report, site_history};
 use crate::report::typeset::Pages;
 use crate::report::visit_figures::VisitFigures;
@@ -49,7 +50,7 @@ pub fn print_history(
     let report = report.ok_or_else(fault)?;
     let histories: Vec<_> = scenes
         .iter()
-        .map(|scene| history(scene.site, scene.system, scene.number))
+        .map(|scene| history(scene.site, scene.system, scene.number, Words::english()))
         .collect();
     let attachment = json!({
         "version": 2,

@@ -109,9 +109,10 @@ pub fn print_report(
             .iter()
             .map(|photograph| (photograph.path.clone(), photograph.digest.clone())),
     );
-    let state = State::of(&composed.data, &scene.figures, site.units, files);
+    let state = State::of(&scene, files);
     let mut issues = issues(loaded, &visit.path)?;
-    let standing = issues.standing(&state, manner.issuing.filter(|_| !draft));
+    let issuing = manner.issuing.filter(|_| !draft);
+    let standing = issues.standing(&state, issuing, scene.words());
     composed.data.document.footer.issue = standing.foot;
     composed.data.revision = standing.revision;
     let new = standing.new.is_some();

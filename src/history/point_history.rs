@@ -3,7 +3,7 @@
 
 use crate::history::step::{Seen, Step, steps};
 use crate::job::{System, Visit};
-use crate::text::Span;
+use crate::text::{Message, Span, Text};
 use crate::vocabulary::Identifier;
 use crate::vocabulary::finding_field::FindingState;
 use crate::working::outcome::{Standing, standing_of};
@@ -17,7 +17,7 @@ pub struct Repair {
     /// What was done, as written; empty where it is not known.
     pub what: Vec<String>,
     /// By whom, where it was not a visit of this book.
-    pub by: Option<String>,
+    pub by: Option<Text>,
     /// Number of the visit.
     pub visit: Option<usize>,
     /// Whether it was for the time being, or only shut off.
@@ -32,7 +32,7 @@ pub struct Spell {
     /// When it was found.
     pub found: Date,
     /// By whom, where it was not a visit of this book.
-    pub by: Option<String>,
+    pub by: Option<Text>,
     /// When else it was seen leaking before it was repaired.
     pub seen_again: Vec<Date>,
     /// The last repair before it leaked again.
@@ -62,7 +62,7 @@ pub enum State {
         /// How often this part has leaked, this time included.
         times: usize,
         /// Who repaired it last, where it was not a visit of this book.
-        by: Option<String>,
+        by: Option<Text>,
     },
     /// Repaired earlier and looked at now; nothing was shown.
     RepairedHolding {
@@ -96,6 +96,15 @@ pub enum State {
 }
 
 impl State {
+    /// The states that have nothing but their word.
+    pub const PLAIN: [State; 5] = [
+        State::New,
+        State::SuspectCleared,
+        State::NothingShown,
+        State::NotLookedAt,
+        State::TakenOut,
+    ];
+
     /// The word of the state, the same everywhere.
     pub fn word(&self) -> &'static str {
         match self {
@@ -113,33 +122,31 @@ impl State {
     }
 
     /// The word, and what belongs to it: days, times, who repaired it.
-    pub fn describe(&self) -> String {
-        let word = self.word();
+    pub fn describe(&self) -> Text {
+        let yes = |yes: bool| if yes { "yes" } else { "no" };
         match self {
-            State::StillLeaking { days } => format!("{word}, found {days} days ago"),
-            State::LeakingAgain { days, times, by } => format!(
-                "{word}: {days} days after a repair by {}; leaked {times} times",
-                by.as_deref().unwrap_or("us")
-            ),
-            State::RepairedHolding {
-                days,
-                at_place: true,
-            } => format!("{word}, {days} days"),
-            State::RepairedHolding { days, .. } => {
-                format!("{word}, {days} days, by a test of its section only")
+            State::StillLeaking { days } => Message::of("point-still-leaking").with("days", *days),
+            State::LeakingAgain { days, times, by } => Message::of("point-leaking-again")
+                .with("days", *days)
+                .with("times", *times)
+                .with("by", by.clone().unwrap_or_else(|| "none".into())),
+            State::RepairedHolding { days, at_place } => Message::of("point-repaired-holding")
+                .with("days", *days)
+                .with("section-only", yes(!*at_place)),
+            State::RepairedNotRetested { days } => {
+                Message::of("point-not-retested").with("days", *days)
             }
-            State::RepairedNotRetested { days } => format!("{word} for {days} days"),
             State::LeftOpen {
                 days,
                 suspect,
                 looked,
-            } => format!(
-                "{word}{}, {days} days{}",
-                if *suspect { " as a suspicion" } else { "" },
-                if *looked { "; not shown now" } else { "" }
-            ),
-            _ => word.to_owned(),
+            } => Message::of("point-left-open")
+                .with("days", *days)
+                .with("suspect", yes(*suspect))
+                .with("looked", yes(*looked)),
+            _ => return Text::Phrase(self.word()),
         }
+        .into()
     }
 }
 

@@ -2,7 +2,7 @@
 
 use crate::job::{Finding, System, Visit, covers};
 use crate::notes::{DayTime, Look, Proof};
-use crate::text::Span;
+use crate::text::{Span, Text};
 use crate::vocabulary::finding_field::{FindingKind, FindingState};
 use crate::vocabulary::method_word::Shows;
 use crate::vocabulary::system_file::EarlierHappening;
@@ -37,10 +37,16 @@ pub enum Seen {
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Looked {
     /// In words: `electronic`, or `pressure test of its section`.
-    pub word: String,
+    pub word: &'static str,
     /// Whether it looks at the place itself, not only at the section.
     pub at_place: bool,
 }
+
+/// Tests that look at the section of a point, not at its place.
+pub const OF_ITS_SECTION: [&str; 2] =
+    ["pressure test of its section", "vacuum test of its section"];
+/// Who made an earlier record that does not say by whom.
+pub const OTHERS: &str = "others";
 
 /// Repairs of one visit or record.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -65,7 +71,7 @@ pub struct Step {
     /// Number of the visit; none for an earlier record or an entry of the register.
     pub visit: Option<usize>,
     /// By whom, where it was not a visit of this book.
-    pub by: Option<String>,
+    pub by: Option<Text>,
     /// What it saw.
     pub seen: Seen,
     /// What was repaired.
@@ -146,7 +152,7 @@ fn earlier<'s>(system: &'s System, point: &'s Identifier) -> impl Iterator<Item 
             day,
             until: day,
             visit: None,
-            by: Some(by.map_or_else(|| "others".to_owned(), |by| by.value.clone())),
+            by: Some(by.map_or(Text::Phrase(OTHERS), |by| by.value.as_str().into())),
             seen,
             mended: (what.value == E::Repaired).then_some(Mended {
                 day,
@@ -187,7 +193,7 @@ fn of_visit(system: &System, number: usize, visit: &Visit, point: &Identifier) -
         span = span.or(note.point.as_ref().map(|point| point.span));
         let looks = note.evidence.iter().chain(looks(&note.proofs));
         with.extend(looks.map(|look| Looked {
-            word: look.method.value.word().to_owned(),
+            word: look.method.value.word(),
             at_place: look.method.value.shows() != Shows::Whole,
         }));
         seen = worse(seen, seen_by(finding));
@@ -296,7 +302,7 @@ fn searched(system: &System, visit: &Visit, point: &Identifier) -> Option<Vec<Lo
         .filter_map(|search| search.note.method)
         .filter(|method| matches!(method.value.shows(), Shows::Place | Shows::Evident))
         .map(|method| Looked {
-            word: method.value.word().to_owned(),
+            word: method.value.word(),
             at_place: true,
         })
         .collect();
@@ -330,16 +336,15 @@ fn coarse_looks(system: &System, visit: &Visit, point: &Identifier) -> Vec<Looke
         .iter()
         .filter(|test| test.circuit == number && of_point(test.section()))
         .any(|test| rise(test, system, visit).bears_proof());
-    let word = |word: &str, test: bool| {
-        test.then(|| Looked {
-            word: format!("{word} of its section"),
+    let coarse = |word, test: bool| {
+        test.then_some(Looked {
+            word,
             at_place: false,
         })
     };
-    word("pressure test", held)
-        .into_iter()
-        .chain(word("vacuum test", evacuated))
-        .collect()
+    let [pressure, vacuum] = OF_ITS_SECTION;
+    let (pressure, vacuum) = (coarse(pressure, held), coarse(vacuum, evacuated));
+    pressure.into_iter().chain(vacuum).collect()
 }
 
 fn not_reached(visit: &Visit, point: &Identifier) -> bool {

@@ -34,8 +34,8 @@ pub struct Look {
 }
 
 impl Look {
-    /// Whether it found what it looked for. A result that begins with `no`, `none`, `not`,
-    /// `nothing`, `clear`, `clean` or `negative` says that it did not.
+    /// Whether it found what it looked for. A result that begins with a word of [`NOTHING_FOUND`]
+    /// says that it did not.
     pub fn positive(&self) -> bool {
         let first = self
             .result
@@ -43,12 +43,16 @@ impl Look {
             .find(|word| !word.is_empty())
             .unwrap_or("")
             .to_lowercase();
-        !matches!(
-            first.as_str(),
-            "no" | "none" | "not" | "nothing" | "clear" | "clean" | "negative"
-        )
+        !NOTHING_FOUND.contains(&first.as_str())
     }
 }
+
+/// First words of a result that tell of nothing found, in English, German, French and Spanish.
+const NOTHING_FOUND: [&str; 24] = [
+    "no", "none", "not", "nothing", "clear", "clean", "negative", "kein", "keine", "keiner",
+    "keinen", "nicht", "nichts", "ohne", "negativ", "aucun", "aucune", "rien", "pas", "sans",
+    "ningún", "ninguna", "nada", "sin",
+];
 
 /// The size of a leak.
 #[derive(Clone, Debug, PartialEq)]

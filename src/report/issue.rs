@@ -1,10 +1,10 @@
 //! Issues of a report: what was frozen when, and what a later one changes.
 
 use crate::language::Words;
-use crate::quantity::UnitSystem;
-use crate::report::data::{ReportData, Revision};
-use crate::report::printed;
-use crate::report::visit_figures::VisitFigures;
+use crate::report::compose::Scene;
+use crate::report::data::Revision;
+use crate::text::Message;
+use crate::working::outcome::shown;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -36,87 +36,72 @@ pub struct Issue {
 }
 
 /// What a report says and what it was made from, short enough to keep.
+///
+/// Outcome, findings and figures stand in English whatever the language of the site, so that another
+/// language is no change.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub struct State {
     /// SHA-256 of every note, log and photograph, by path from the root of the book.
     pub files: BTreeMap<String, String>,
-    /// The outcome, in its sentence.
+    /// How the visit ended, as `check --format json` says it.
     pub outcome: String,
     /// Printed figures, by id.
     pub figures: BTreeMap<String, String>,
-    /// Titles of the figures, by id.
+    /// Titles of the figures as the page gave them, by id.
     pub titles: BTreeMap<String, String>,
     /// How each finding stands, by its heading.
     pub findings: BTreeMap<String, String>,
 }
 
 impl State {
-    /// The state of a report as composed.
-    pub fn of(
-        data: &ReportData,
-        figures: &VisitFigures,
-        units: UnitSystem,
-        files: BTreeMap<String, String>,
-    ) -> Self {
-        let all = || figures.all().into_iter();
+    /// The state of a visit's report.
+    pub fn of(scene: &Scene<'_>, files: BTreeMap<String, String>) -> Self {
+        let all = || scene.figures.all().into_iter();
+        let outcome = &scene.figures.outcome;
+        let ended: Vec<&str> = std::iter::once(outcome.kind)
+            .chain(outcome.leaks)
+            .map(shown)
+            .collect();
         Self {
             files,
-            outcome: data.outcome.sentence.clone(),
+            outcome: ended.join(ALSO),
             figures: all()
-                .map(|figure| (figure.id.clone(), figure.value.print(units)))
+                .map(|figure| (figure.id.clone(), figure.value.print(scene.site.units)))
                 .collect(),
             titles: all()
-                .map(|figure| (figure.id.clone(), Words::english().text(&figure.title)))
+                .map(|figure| (figure.id.clone(), scene.words().text(&figure.title)))
                 .collect(),
-            findings: data
-                .findings
-                .iter()
-                .map(|finding| (finding.heading.clone(), finding.state_words.clone()))
+            findings: scene
+                .findings()
+                .map(|(_, finding, standing)| {
+                    let words = Scene::stands(finding, standing).1;
+                    (finding.note.title.clone(), words.to_owned())
+                })
                 .collect(),
         }
     }
 
-    /// What is different from an earlier state, one sentence each.
-    pub fn changes_since(&self, earlier: &State) -> Vec<String> {
+    /// What is different from an earlier state, one sentence each, in a language.
+    pub fn changes_since(&self, earlier: &State, words: &Words) -> Vec<String> {
         let mut changes = Vec::new();
         if self.outcome != earlier.outcome {
-            changes.push(format!(
-                "Outcome: {} (before: {})",
-                self.outcome, earlier.outcome
-            ));
+            let ended = |state: &State| {
+                let parts = state.outcome.split(ALSO);
+                parts
+                    .map(|part| words.phrase(part))
+                    .collect::<Vec<_>>()
+                    .join(ALSO)
+            };
+            changes.push(
+                Message::of("change-outcome")
+                    .with("now", ended(self))
+                    .with("before", ended(earlier)),
+            );
         }
-        for (heading, now) in &self.findings {
-            match earlier.findings.get(heading) {
-                None => changes.push(format!("Finding added: {heading}, {now}.")),
-                Some(before) if before != now => {
-                    changes.push(format!("Finding {heading}: {now} (before: {before})."));
-                }
-                Some(_) => {}
-            }
-        }
-        for heading in earlier.findings.keys() {
-            if !self.findings.contains_key(heading) {
-                changes.push(format!("Finding taken out: {heading}."));
-            }
-        }
-        for (id, now) in &self.figures {
-            let title = self.titles.get(id).map_or(id.as_str(), String::as_str);
-            match earlier.figures.get(id) {
-                None => changes.push(format!("{title}: {now} (not given before).")),
-                Some(before) if before != now => {
-                    changes.push(format!("{title}: {now} (before: {before})."));
-                }
-                Some(_) => {}
-            }
-        }
-        for id in earlier.figures.keys() {
-            if !self.figures.contains_key(id) {
-                let title = earlier.titles.get(id).map_or(id.as_str(), String::as_str);
-                changes.push(format!("{title}: no longer given."));
-            }
-        }
-        let files: Vec<String> = self
+        self.findings_since(earlier, words, &mut changes);
+        self.figures_since(earlier, words, &mut changes);
+        let files: Vec<&str> = self
             .files
             .iter()
             .filter(|(path, digest)| earlier.files.get(*path) != Some(digest))
@@ -127,14 +112,65 @@ impl State {
                     .keys()
                     .filter(|path| !self.files.contains_key(*path)),
             )
-            .cloned()
+            .map(String::as_str)
             .collect();
         if !files.is_empty() {
-            changes.push(format!("Notes changed: {}.", printed::and_list(&files)));
+            changes.push(Message::of("change-notes").with("files", files));
         }
-        changes
+        changes.iter().map(|change| words.say(change)).collect()
+    }
+
+    fn findings_since(&self, earlier: &State, words: &Words, changes: &mut Vec<Message>) {
+        for (heading, now) in &self.findings {
+            let message = match earlier.findings.get(heading) {
+                None => Message::of("change-finding-added"),
+                Some(before) if before != now => {
+                    Message::of("change-finding").with("before", words.phrase(before))
+                }
+                Some(_) => continue,
+            };
+            changes.push(
+                message
+                    .with("finding", heading.as_str())
+                    .with("now", words.phrase(now)),
+            );
+        }
+        for heading in earlier.findings.keys() {
+            if !self.findings.contains_key(heading) {
+                let message = Message::of("change-finding-taken-out");
+                changes.push(message.with("finding", heading.as_str()));
+            }
+        }
+    }
+
+    fn figures_since(&self, earlier: &State, words: &Words, changes: &mut Vec<Message>) {
+        for (id, now) in &self.figures {
+            let message = match earlier.figures.get(id) {
+                None => Message::of("change-figure-added"),
+                Some(before) if before != now => {
+                    Message::of("change-figure").with("before", words.figure(before))
+                }
+                Some(_) => continue,
+            };
+            let title = self.titles.get(id).unwrap_or(id);
+            changes.push(
+                message
+                    .with("title", title.as_str())
+                    .with("now", words.figure(now)),
+            );
+        }
+        for id in earlier.figures.keys() {
+            if !self.figures.contains_key(id) {
+                let title = earlier.titles.get(id).unwrap_or(id);
+                let message = Message::of("change-figure-taken-out");
+                changes.push(message.with("title", title.as_str()));
+            }
+        }
     }
 }
+
+/// Stands between two outcomes of one visit.
+const ALSO: &str = "; ";
 
 /// What stands in the foot of the page, what the head says of a revision, and the issue to be kept.
 #[derive(Clone, Debug, Default)]
@@ -158,28 +194,30 @@ impl Issues {
         }
     }
 
-    /// How a state stands to what was issued; `issuing` gives the day of a new issue.
-    pub fn standing(&self, state: &State, issuing: Option<Date>) -> Standing {
+    /// How a state stands to what was issued, in a language; `issuing` gives the day of a new issue.
+    pub fn standing(&self, state: &State, issuing: Option<Date>, words: &Words) -> Standing {
         let last = self.issues.last();
+        let foot = |id, issue: &str| words.say(&Message::of(id).with("issue", issue));
         match (last, issuing) {
             (Some(last), _) if last.state.files == state.files => {
                 let before = self.issues.iter().rev().nth(1);
                 Standing {
-                    foot: format!("issue {}", last.issue),
-                    revision: before.map(|before| revision(&last.issue, before, &last.state)),
+                    foot: foot("foot-issue", &last.issue),
+                    revision: before
+                        .map(|before| revision(&last.issue, before, &last.state, words)),
                     new: None,
                 }
             }
             (None, None) => Standing::default(),
             (Some(last), None) => Standing {
-                foot: format!("not issued, changed since issue {}", last.issue),
+                foot: foot("foot-changed-since", &last.issue),
                 ..Standing::default()
             },
             (last, Some(day)) => {
                 let letter = letter(self.issues.len());
                 Standing {
-                    foot: format!("issue {letter}"),
-                    revision: last.map(|last| revision(&letter, last, state)),
+                    foot: foot("foot-issue", &letter),
+                    revision: last.map(|last| revision(&letter, last, state, words)),
                     new: Some(Issue {
                         issue: letter,
                         on: day.to_string(),
@@ -191,15 +229,18 @@ impl Issues {
     }
 }
 
-fn revision(letter: &str, before: &Issue, state: &State) -> Revision {
+fn revision(letter: &str, before: &Issue, state: &State, words: &Words) -> Revision {
     let day = before
         .on
         .parse()
-        .map_or_else(|_| before.on.clone(), printed::day);
+        .map_or_else(|_| before.on.clone(), |day| words.day(day));
+    let replaces = Message::of("revision-replaces")
+        .with("issue", before.issue.as_str())
+        .with("day", day);
     Revision {
         issue: letter.to_owned(),
-        replaces: format!("issue {} of {day}", before.issue),
-        changes: state.changes_since(&before.state),
+        replaces: words.say(&replaces),
+        changes: state.changes_since(&before.state, words),
     }
 }
 
@@ -216,13 +257,14 @@ fn letter(index: usize) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::vocabulary::site_file::Language;
     use jiff::civil::date;
 
     fn state(digest: &str, loss: &str) -> State {
         let one = |key: &str, value: &str| BTreeMap::from([(key.to_owned(), value.to_owned())]);
         State {
             files: one("site/system/visit/refrigerant.toml", digest),
-            outcome: "One leak found.".to_owned(),
+            outcome: "leaks were found and left open".to_owned(),
             figures: one("charge/net-addition", loss),
             titles: one("charge/net-addition", "Net addition"),
             findings: one("Flare nut", "repaired, proved"),
@@ -230,7 +272,7 @@ mod tests {
     }
 
     fn issued(issues: &mut Issues, state: &State) -> Standing {
-        let standing = issues.standing(state, Some(date(2026, 7, 1)));
+        let standing = issues.standing(state, Some(date(2026, 7, 1)), Words::english());
         issues.issues.extend(standing.new.clone());
         standing
     }
@@ -241,10 +283,15 @@ mod tests {
             version: 1,
             ..Issues::default()
         };
-        assert_eq!(issues.standing(&state("1", "6 kg"), None).foot, "");
+        assert_eq!(
+            issues
+                .standing(&state("1", "6 kg"), None, Words::english())
+                .foot,
+            ""
+        );
         assert_eq!(issued(&mut issues, &state("1", "6 kg")).foot, "issue A");
         assert!(issued(&mut issues, &state("1", "6 kg")).new.is_none());
-        let changed = issues.standing(&state("2", "5 kg"), None);
+        let changed = issues.standing(&state("2", "5 kg"), None, Words::english());
         assert_eq!(changed.foot, "not issued, changed since issue A");
         let second = issued(&mut issues, &state("2", "5 kg"));
         let revision = second.revision.unwrap();
@@ -259,9 +306,23 @@ mod tests {
         // The same report made again still says what it changed.
         assert!(
             issues
-                .standing(&state("2", "5 kg"), None)
+                .standing(&state("2", "5 kg"), None, Words::english())
                 .revision
                 .is_some()
+        );
+    }
+
+    #[test]
+    fn changes_are_told_in_the_language_of_the_site() {
+        let mut now = state("1", "5.5 kg");
+        now.outcome = "every leak found was repaired and proved".to_owned();
+        let german = Words::of(Language::German);
+        assert_eq!(
+            now.changes_since(&state("1", "6 kg"), german),
+            [
+                "Ergebnis: jedes gefundene Leck wurde repariert, jede Reparatur nachgewiesen (vorher: es wurden Lecks gefunden und offen gelassen)",
+                "Net addition: 5,5 kg (vorher: 6 kg).",
+            ]
         );
     }
 

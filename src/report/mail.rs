@@ -3,7 +3,9 @@
 //! Nothing in it is drawn or read from the machine: date, Message-ID and boundary come from the visit,
 //! so that the same notes give the same bytes. Header values never carry a line break from a note.
 
+use crate::language::Words;
 use crate::report::data::{Block, Inline, ReportData};
+use crate::text::Message;
 use mail_builder::MessageBuilder;
 use mail_builder::headers::HeaderType;
 use mail_builder::headers::content_type::ContentType;
@@ -26,6 +28,8 @@ pub struct Envelope {
     pub file: String,
     /// Telephone of the contractor.
     pub telephone: Option<String>,
+    /// The words of the site's language.
+    pub words: &'static Words,
 }
 
 /// Writes the draft.
@@ -88,7 +92,8 @@ fn word(text: &str) -> String {
 }
 
 /// The body: what page one says, as plain text.
-fn summary(data: &ReportData, envelope: &Envelope) -> String {
+pub fn summary(data: &ReportData, envelope: &Envelope) -> String {
+    let words = envelope.words;
     let mut text = String::new();
     let mut add = |lines: &[String]| {
         for line in lines.iter().filter(|line| !line.is_empty()) {
@@ -102,15 +107,18 @@ fn summary(data: &ReportData, envelope: &Envelope) -> String {
     add(&[data.outcome.because.join(" ")]);
     for caution in &data.cautions {
         let because = caution.because.clone().unwrap_or_default();
-        add(&[format!("Caution: {} {because}", caution.sentence)]);
+        let message = Message::of("mail-caution")
+            .with("caution", caution.sentence.as_str())
+            .with("because", because);
+        add(&[words.say(&message)]);
     }
     for (title, blocks) in [
-        ("Leaking again", &data.leaking_again),
-        ("If nothing is done", &data.waiting),
+        ("mail-leaking-again", &data.leaking_again),
+        ("mail-waiting", &data.waiting),
     ] {
         if !blocks.is_empty() {
             let lines: Vec<String> = blocks.iter().map(plain).collect();
-            add(&std::iter::once(title.to_owned())
+            add(&std::iter::once(words.word(title))
                 .chain(lines)
                 .collect::<Vec<_>>());
         }
@@ -120,7 +128,7 @@ fn summary(data: &ReportData, envelope: &Envelope) -> String {
             Some(decided) => format!("- {} {decided}", item.what),
             None => format!("- {}", item.what),
         });
-        add(&std::iter::once("Still open".to_owned())
+        add(&std::iter::once(words.word("mail-still-open"))
             .chain(lines)
             .collect::<Vec<_>>());
     }
@@ -132,11 +140,11 @@ fn summary(data: &ReportData, envelope: &Envelope) -> String {
                 .map_or_else(String::new, |before| format!(", {before}"));
             format!("- {} {}{before}", next.what, next.by)
         });
-        add(&std::iter::once("Next".to_owned())
+        add(&std::iter::once(words.word("mail-next"))
             .chain(lines)
             .collect::<Vec<_>>());
     }
-    add(&["The report is attached.".to_owned()]);
+    add(&[words.word("mail-attached")]);
     add(&[
         data.contractor.name.clone(),
         envelope.telephone.clone().unwrap_or_default(),
@@ -155,6 +163,7 @@ fn plain(block: &Block) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::vocabulary::site_file::Language;
 
     fn envelope() -> Envelope {
         Envelope {
@@ -165,6 +174,7 @@ mod tests {
             digest: "0123456789abcdef".repeat(4),
             file: "harbour_ice_2026-06-18.pdf".to_owned(),
             telephone: None,
+            words: Words::english(),
         }
     }
 
@@ -185,6 +195,14 @@ mod tests {
             "{text}"
         );
         assert!(text.contains("One leak found"));
+    }
+
+    #[test]
+    fn the_body_speaks_the_language_of_the_site() {
+        let mut to = envelope();
+        to.words = Words::of(Language::German);
+        let body = summary(&data("Bericht"), &to);
+        assert!(body.contains("Der Bericht liegt bei."), "{body}");
     }
 
     #[test]

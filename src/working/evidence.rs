@@ -17,6 +17,14 @@ pub enum Grade {
 }
 
 impl Grade {
+    /// Every grade, the weakest first.
+    pub const ALL: [Grade; 4] = [
+        Grade::Presumed,
+        Grade::Located,
+        Grade::Confirmed,
+        Grade::Evident,
+    ];
+
     /// The word printed.
     pub fn word(self) -> &'static str {
         match self {

@@ -72,6 +72,23 @@ pub enum OutcomeKind {
     Other,
 }
 
+impl OutcomeKind {
+    /// Every kind.
+    pub const ALL: [OutcomeKind; 11] = [
+        OutcomeKind::RepairedProved,
+        OutcomeKind::RepairedNotProved,
+        OutcomeKind::PartlyRepaired,
+        OutcomeKind::LeftOpen,
+        OutcomeKind::SuspectsOnly,
+        OutcomeKind::NotFoundLossStands,
+        OutcomeKind::NothingFound,
+        OutcomeKind::RepairVerified,
+        OutcomeKind::GasAdded,
+        OutcomeKind::Retrofitted,
+        OutcomeKind::Other,
+    ];
+}
+
 /// The outcome of a visit.
 #[derive(Clone, Debug)]
 pub struct Outcome {

@@ -5,7 +5,7 @@ use crate::quantity::Flavour;
 use crate::report::compose::legal::next_dates;
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Fact, NextDate};
-use crate::report::printed;
+use crate::text::Message;
 use crate::vocabulary::Word;
 use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
 use crate::working::outcome::{moment_of, proves};
@@ -30,13 +30,14 @@ fn next_fact(scene: &Scene<'_>) -> Option<Fact> {
     let told = |date: &NextDate| format!("{} {}", date.what, date.by);
     match (overdue, ahead) {
         (Some(late), _) => Some(Fact {
-            label: "Overdue".to_owned(),
+            label: scene.word("fact-overdue"),
             value: told(late),
-            qualifier: ahead.map(|next| format!("Next: {}", told(next))),
+            qualifier: ahead
+                .map(|next| scene.say(&Message::of("fact-then").with("next", told(next)))),
             working: None,
         }),
         (None, Some(next)) => Some(Fact {
-            label: "Next".to_owned(),
+            label: scene.word("fact-next"),
             value: told(next),
             qualifier: next.not_before.clone(),
             working: None,
@@ -69,55 +70,47 @@ fn joint_fact(scene: &Scene<'_>) -> Option<Fact> {
     if repaired.is_empty() {
         let checked = scene.holding().len();
         return (checked > 0).then(|| Fact {
-            label: "Earlier repairs".to_owned(),
-            value: format!(
-                "{} checked again, nothing shown",
-                printed::capital(&printed::count(checked))
-            ),
+            label: scene.word("fact-earlier-repairs"),
+            value: scene.say(&Message::of("fact-earlier-repairs-checked").with("repairs", checked)),
             qualifier: proved_on(scene),
             working: None,
         });
     }
-    let label = if repaired.len() == 1 {
-        "Repaired place".to_owned()
-    } else {
-        format!(
-            "{} repaired places",
-            printed::capital(&printed::count(repaired.len()))
-        )
-    };
-    Some(if looks.is_empty() {
-        Fact {
+    let label = scene.say(&Message::of("fact-repaired-places").with("places", repaired.len()));
+    let Some(first) = looks.first() else {
+        return Some(Fact {
             label,
-            value: "Not checked again with a detector or bubbles".to_owned(),
+            value: scene.word("fact-not-checked-again"),
             qualifier: None,
             working: None,
-        }
+        });
+    };
+    let all = looks.len() == repaired.len();
+    let mut methods: Vec<&str> = looks.iter().map(|look| look.method.value.word()).collect();
+    methods.sort_unstable();
+    methods.dedup();
+    let methods: Vec<String> = methods
+        .into_iter()
+        .map(|method| scene.words().phrase(method))
+        .collect();
+    let methods = methods.join(", ");
+    let value = if looks.len() == 1 {
+        Message::of("fact-checked-again").with("result", first.result.as_str())
+    } else if all {
+        Message::of("fact-all-checked-again")
     } else {
-        let all = looks.len() == repaired.len();
-        let mut methods: Vec<&str> = looks.iter().map(|look| look.method.value.word()).collect();
-        methods.sort_unstable();
-        methods.dedup();
-        let shown = looks.first().map_or("", |look| look.result.as_str());
-        Fact {
-            label,
-            value: if looks.len() == 1 {
-                format!("Checked again, {shown}")
-            } else if all {
-                "All checked again, nothing shown".to_owned()
-            } else {
-                format!(
-                    "{} of {} checked again, nothing shown",
-                    looks.len(),
-                    repaired.len()
-                )
-            },
-            qualifier: Some(match proved_on(scene) {
-                Some(proved) => format!("{}; {proved}", methods.join(", ")),
-                None => methods.join(", "),
-            }),
-            working: None,
-        }
+        Message::of("fact-some-checked-again")
+            .with("checked", looks.len())
+            .with("repaired", repaired.len())
+    };
+    Some(Fact {
+        label,
+        value: scene.say(&value),
+        qualifier: Some(match proved_on(scene) {
+            Some(proved) => format!("{methods}; {proved}"),
+            None => methods,
+        }),
+        working: None,
     })
 }
 
@@ -130,7 +123,7 @@ fn proved_on(scene: &Scene<'_>) -> Option<String> {
         .rev()
         .find(|check| check.note.responded.is_some_and(|yes| yes.value))?;
     let leak = check.note.reference_leak.as_ref()?;
-    Some(format!("detector proved on {}", leak.value))
+    Some(scene.say(&Message::of("fact-detector-proved").with("leak", leak.value.as_str())))
 }
 
 fn test_fact(scene: &Scene<'_>) -> Option<Fact> {
@@ -141,30 +134,31 @@ fn test_fact(scene: &Scene<'_>) -> Option<Fact> {
         .zip(&scene.figures.holds)
         .rfind(|(_, hold)| hold.verdict != HoldVerdict::Strength)?;
     let what = match test.section() {
-        Some(section) => format!("Section {section}, tested"),
-        None if scene.system.several_circuits() => printed::capital(&format!(
-            "{}, tested",
-            scene.system.circuit_name(test.circuit)
-        )),
-        None => "Whole circuit, tested".to_owned(),
+        Some(section) => Message::of("fact-section-tested").with("section", section.to_string()),
+        None => Message::of("fact-circuit-tested")
+            .with("circuit", scene.system.circuit_choice(test.circuit)),
     };
     let size = hold.limit_mass.as_ref().or(hold.limit.as_ref());
     let printed_size = size.map(|figure| rate(scene, figure));
     let value = scene.say(&hold.verdict.short(&printed_size.unwrap_or_default()));
-    let gas = test.note.gas.map_or("gas", |gas| gas.value.word());
+    let gas = match test.note.gas {
+        Some(gas) => scene.words().phrase(gas.value.word()),
+        None => scene.word("fact-gas"),
+    };
     let pressure = crate::quantity::print(&test.start.pressure.value, scene.site.units);
-    Some(Fact {
-        label: what,
-        value,
-        qualifier: Some(format!(
-            "{gas} at {pressure} for {}{}",
+    let later = repaired_after(scene, test.end.at.value.civil);
+    let qualifier = Message::of("fact-test")
+        .with("gas", gas)
+        .figure("pressure", pressure)
+        .with(
+            "duration",
             crate::report::compose::tests::duration(test.seconds()),
-            if repaired_after(scene, test.end.at.value.civil) {
-                "; made before a later repair"
-            } else {
-                ""
-            }
-        )),
+        )
+        .with("later", if later { "yes" } else { "no" });
+    Some(Fact {
+        label: scene.say(&what),
+        value,
+        qualifier: Some(scene.say(&qualifier)),
         working: size.map(|figure| figure.id.clone()),
     })
 }
@@ -196,7 +190,8 @@ fn rate(scene: &Scene<'_>, figure: &crate::working::Figure) -> String {
             let day = crate::quantity::print_as(Flavour::Mass, si * 86_400.0, unit, 9)
                 .and_then(|printed| printed.number.parse::<f64>().ok());
             day.map_or(printed, |day| {
-                format!("{}\u{a0}{unit} of nitrogen a day", rounded_up(day))
+                let mass = format!("{}\u{a0}{unit}", rounded_up(day));
+                scene.say(&Message::of("fact-nitrogen-a-day").figure("mass", mass))
             })
         }
         _ => printed,
@@ -232,15 +227,15 @@ fn refrigerant_fact(scene: &Scene<'_>) -> Option<Fact> {
             .map(|movement| movement.amount.kg())
             .sum();
         let (value, qualifier) = if moved.is_empty() {
-            ("None added".to_owned(), None)
+            (scene.word("fact-none-added"), None)
         } else if retrofit > 0.0 {
-            let charged = format!("{} charged", scene.mass(retrofit, None));
-            (charged, Some("after the change of refrigerant".to_owned()))
+            let charged = Message::of("fact-charged").with("mass", scene.mass(retrofit, None));
+            (scene.say(&charged), Some(scene.word("fact-after-retrofit")))
         } else {
             return None;
         };
         return Some(Fact {
-            label: "Refrigerant".to_owned(),
+            label: scene.word("fact-refrigerant"),
             value,
             qualifier,
             working: None,
@@ -257,8 +252,8 @@ fn refrigerant_fact(scene: &Scene<'_>) -> Option<Fact> {
         .and_then(|(circuit, _)| circuit.net.as_ref())
         .map(|figure| figure.id.clone());
     Some(Fact {
-        label: "Refrigerant".to_owned(),
-        value: format!("{} had been lost", scene.mass(leaked, None)),
+        label: scene.word("fact-refrigerant"),
+        value: scene.say(&Message::of("fact-lost").with("mass", scene.mass(leaked, None))),
         qualifier: (co2e > 0.0).then(|| scene.tonnes(co2e)),
         working,
     })

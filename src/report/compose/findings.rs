@@ -1,12 +1,14 @@
 //! The findings: evidence, repair, proof, prose and photographs.
 
 use crate::job::Finding;
-use crate::notes::{Look, PictureNote, Proof, When};
+use crate::language::clock;
+use crate::notes::{Look, PictureNote, Proof, Size, When};
 use crate::report::compose::WantedPhotograph;
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Entry, Evidence, Finding as Printed, Photo, Picture, Ring};
-use crate::report::printed::{self, sentence};
+use crate::text::{Message, sentence};
 use crate::vocabulary::Word;
+use crate::vocabulary::method_word::MethodWord;
 use crate::working::evidence::grade;
 use crate::working::outcome::moment_of;
 
@@ -30,7 +32,7 @@ pub fn findings(scene: &Scene<'_>, photographs: &mut Vec<WantedPhotograph>) -> V
                     .map(|look| evidence(scene, look))
                     .collect(),
                 prose: finding.note.prose.clone(),
-                pictures: pictures(finding, number, photographs),
+                pictures: pictures(scene, finding, number, photographs),
                 cautions: Vec::new(),
             }
         })
@@ -39,46 +41,90 @@ pub fn findings(scene: &Scene<'_>, photographs: &mut Vec<WantedPhotograph>) -> V
 
 fn facts(scene: &Scene<'_>, finding: &Finding) -> Vec<Entry> {
     let note = &finding.note;
+    let words = scene.words();
     let mut facts = Vec::new();
-    let mut add = |key: &str, value: String| {
+    let mut add = |key: &'static str, value: String| {
         facts.push(Entry {
-            key: key.to_owned(),
+            key: scene.word(key),
             value,
             working: None,
         });
     };
     if let Some(kind) = note.kind {
-        add("Kind", kind.value.word().to_owned());
+        add("finding-kind", words.phrase(kind.value.word()));
     }
     if let Some(grade) = grade(note) {
-        add("Evidence", format!("{}: {}", grade.word(), grade.meaning()));
+        let evidence = Message::of("evidence-grade")
+            .phrase("grade", grade.word())
+            .phrase("meaning", grade.meaning());
+        add("finding-evidence", scene.say(&evidence));
     }
     if let Some(size) = &note.size {
         let rate = crate::quantity::print(&size.rate.value, scene.site.units);
-        add("Size", format!("{rate}, {}", size.how));
+        let rate = scene.figure(rate);
+        add("finding-size", format!("{rate}, {}", how(scene, size)));
     }
     if let Some(cause) = &note.cause {
-        add("Cause", cause.value.clone());
+        add("finding-cause", cause.value.clone());
     }
     for repair in &note.repairs {
         let value = match repair.at {
             Some(at) => format!("{}, {}", time(scene, at.value), repair.what),
             None => repair.what.clone(),
         };
-        add("Repair", value);
+        add("finding-repair", value);
     }
     for proof in &note.proofs {
-        add("Proof", proof_words(scene, proof));
+        add("finding-proof", proof_words(scene, proof));
     }
     facts
+}
+
+/// How a size was found: as written, where it says more than by what and at which pressure.
+fn how(scene: &Scene<'_>, size: &Size) -> String {
+    let verb = if size.measured {
+        "measured"
+    } else {
+        "estimated"
+    };
+    let by = size.by.as_ref().map(|by| by.value.as_str());
+    let pressure = size.how.split_once(" at ").map(|(_, pressure)| pressure);
+    let mut plain = verb.to_owned();
+    for (word, told) in [(" by ", by), (" at ", pressure)] {
+        if let Some(told) = told {
+            plain += word;
+            plain += told;
+        }
+    }
+    if plain != size.how {
+        return size.how.clone();
+    }
+    let by = by.map_or_else(|| "none".to_owned(), |by| with_method(scene, by));
+    let message = Message::of("size-how")
+        .with("measured", if size.measured { "yes" } else { "no" })
+        .with("by", by)
+        .figure("pressure", pressure.unwrap_or("none"));
+    scene.say(&message)
+}
+
+/// What something was measured with: the method in the language of the site, the rest as written.
+fn with_method(scene: &Scene<'_>, by: &str) -> String {
+    let (first, rest) = by.split_once(' ').unwrap_or((by, ""));
+    match MethodWord::of(first) {
+        Some(method) => {
+            let method = scene.words().phrase(method.word());
+            format!("{method} {rest}").trim_end().to_owned()
+        }
+        None => by.to_owned(),
+    }
 }
 
 fn time(scene: &Scene<'_>, at: crate::notes::DayTime) -> String {
     let civil = moment_of(scene.visit, at);
     if scene.visit.name.date == scene.visit.last_day() {
-        printed::clock(civil)
+        clock(civil)
     } else {
-        printed::moment(civil)
+        scene.words().moment(civil)
     }
 }
 
@@ -86,22 +132,29 @@ fn proof_words(scene: &Scene<'_>, proof: &Proof) -> String {
     match proof {
         Proof::Look(look) => {
             let line = evidence(scene, look);
-            format!("{}, {}: {}", line.time, line.method, line.result)
+            scene.say(
+                &Message::of("proof-look")
+                    .with("time", line.time)
+                    .with("method", line.method)
+                    .with("result", line.result),
+            )
         }
         Proof::Named(name) => {
             let verdict = crate::report::compose::tests::verdict_of(scene, &name.value);
-            match verdict {
-                Some(verdict) => format!("test {}: {}", name.value, verdict),
-                None => format!("search {}", name.value),
-            }
+            let message = match verdict {
+                Some(verdict) => Message::of("proof-test").with("verdict", verdict),
+                None => Message::of("proof-search"),
+            };
+            scene.say(&message.with("name", name.value.to_string()))
         }
     }
 }
 
 fn evidence(scene: &Scene<'_>, look: &Look) -> Evidence {
+    let method = scene.words().phrase(look.method.value.word());
     let method = match &look.with {
-        Some(with) => format!("{} {}", look.method.value.word(), with.value),
-        None => look.method.value.word().to_owned(),
+        Some(with) => format!("{method} {}", with.value),
+        None => method,
     };
     Evidence {
         time: time(scene, look.at.value),
@@ -115,6 +168,7 @@ fn evidence(scene: &Scene<'_>, look: &Look) -> Evidence {
 
 /// Pictures in the order of the notes; a before and the after that follows it side by side.
 fn pictures(
+    scene: &Scene<'_>,
     finding: &Finding,
     number: usize,
     photographs: &mut Vec<WantedPhotograph>,
@@ -124,6 +178,12 @@ fn pictures(
         .iter()
         .filter_map(|(index, path)| Some((finding.note.pictures.get(*index)?, path.as_str())))
         .collect();
+    let marks = [
+        "before".to_owned(),
+        "after".to_owned(),
+        scene.word("page-before").to_lowercase(),
+        scene.word("page-after").to_lowercase(),
+    ];
     let mut pictures = Vec::new();
     let mut index = 0;
     while let Some((note, path)) = shown.get(index) {
@@ -131,12 +191,14 @@ fn pictures(
             .get(index + 1)
             .filter(|(next, _)| note.when == Some(When::Before) && next.when == Some(When::After));
         if let Some((after, after_path)) = after {
-            let before = photo(note, path, number, true, photographs);
-            let after = photo(after, after_path, number, true, photographs);
+            let caption = unmarked(&note.caption, &marks);
+            let before = photo(note, path, number, Some(caption), photographs);
+            let caption = unmarked(&after.caption, &marks);
+            let after = photo(after, after_path, number, Some(caption), photographs);
             pictures.push(Picture::Pair { before, after });
             index += 2;
         } else {
-            let photograph = photo(note, path, number, false, photographs);
+            let photograph = photo(note, path, number, None, photographs);
             pictures.push(Picture::One { photograph });
             index += 1;
         }
@@ -145,10 +207,9 @@ fn pictures(
 }
 
 /// A caption without the word before or after at its start, which the pair prints itself.
-fn unmarked(caption: &str) -> &str {
-    let marks = ["before", "after"];
+fn unmarked<'c>(caption: &'c str, marks: &[String]) -> &'c str {
     match caption.split_once([':', ',']) {
-        Some((first, rest)) if marks.contains(&first.trim().to_lowercase().as_str()) => rest.trim(),
+        Some((first, rest)) if marks.contains(&first.trim().to_lowercase()) => rest.trim(),
         _ => caption,
     }
 }
@@ -157,20 +218,16 @@ fn photo(
     note: &PictureNote,
     path: &str,
     number: usize,
-    half_width: bool,
+    of_a_pair: Option<&str>,
     photographs: &mut Vec<WantedPhotograph>,
 ) -> Photo {
     photographs.push(WantedPhotograph {
         path: path.to_owned(),
-        half_width,
+        half_width: of_a_pair.is_some(),
     });
     Photo {
         number: photographs.len(),
-        caption: sentence(if half_width {
-            unmarked(&note.caption)
-        } else {
-            &note.caption
-        }),
+        caption: sentence(of_a_pair.unwrap_or(&note.caption)),
         alt: sentence(&note.caption),
         rings: note
             .rings

@@ -4,96 +4,67 @@ use crate::history::{Spell, State};
 use crate::report::compose::points::not_reached;
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Block, Caution, Inline, OpenItem, Outcome};
-use crate::report::printed::{self, counted, sentence};
-use crate::text::Diagnostic;
+use crate::text::{Diagnostic, Message, Text, capital, ended, sentence};
 use crate::vocabulary::Identifier;
 use crate::vocabulary::finding_field::FindingState;
 use crate::vocabulary::visit_file::LeftAs;
 use crate::working::outcome::{OutcomeKind, Standing};
+use jiff::civil::Date;
 
 /// The outcome in one sentence, and why.
 pub fn outcome(scene: &Scene<'_>) -> Outcome {
-    let mut text = sentence_of(scene, scene.figures.outcome.kind);
-    if let Some(leaks) = scene.figures.outcome.leaks {
-        text = format!("{text} {}", sentence_of(scene, leaks));
-    }
+    let outcome = &scene.figures.outcome;
+    let mut said = vec![sentence_of(scene, outcome.kind)];
+    said.extend(outcome.leaks.map(|leaks| sentence_of(scene, leaks)));
     let suspects = scene
         .findings()
         .filter(|(_, _, s)| matches!(s, Standing::Noted(FindingState::Suspect)))
         .count();
-    if suspects > 0 && scene.figures.outcome.kind != OutcomeKind::SuspectsOnly {
-        text.push_str(if suspects == 1 {
-            " One suspect place remains."
-        } else {
-            " Some suspect places remain."
-        });
+    if suspects > 0 && outcome.kind != OutcomeKind::SuspectsOnly {
+        said.push(Message::of("outcome-suspects-remain").with("suspects", suspects));
     }
+    let said: Vec<String> = said.iter().map(|message| scene.say(message)).collect();
     Outcome {
-        sentence: text,
+        sentence: said.join(" "),
         because: because(scene),
     }
 }
 
 /// One kind of outcome in a sentence.
-fn sentence_of(scene: &Scene<'_>, kind: OutcomeKind) -> String {
-    let leaks = scene.leaks().count();
-    let found = printed::capital(&counted(leaks, "leak", "leaks"));
+fn sentence_of(scene: &Scene<'_>, kind: OutcomeKind) -> Message {
     let count = |wanted: fn(&Standing) -> bool| {
         scene
             .leaks()
             .filter(|(_, _, standing)| wanted(standing))
             .count()
     };
-    let repaired = count(|s| matches!(s, Standing::Proved | Standing::NotProved));
-    let proved = count(|s| matches!(s, Standing::Proved));
-    match kind {
-        OutcomeKind::RepairedProved => format!("{found} found, repaired and proved."),
-        OutcomeKind::RepairedNotProved if repaired == 1 => {
-            format!("{found} found and repaired; the repair has not been proved.")
-        }
-        OutcomeKind::RepairedNotProved => format!(
-            "{found} found and repaired; {} of the repairs proved.",
-            if proved == 0 {
-                "none".to_owned()
-            } else {
-                printed::count(proved)
-            }
-        ),
-        OutcomeKind::PartlyRepaired => {
-            format!(
-                "{found} found, {} repaired; the rest is open.",
-                printed::count(repaired)
+    let counted = |id: &'static str| {
+        Message::of(id)
+            .with("leaks", count(|_| true))
+            .with(
+                "repaired",
+                count(|s| matches!(s, Standing::Proved | Standing::NotProved)),
             )
-        }
-        OutcomeKind::LeftOpen => format!("{found} found and left open."),
-        OutcomeKind::SuspectsOnly => "A leak is suspected; none was located.".to_owned(),
-        OutcomeKind::NotFoundLossStands => {
-            "Refrigerant had been lost, and its leak was not found.".to_owned()
-        }
-        OutcomeKind::NothingFound => {
-            "Searched; nothing was found where the search reached.".to_owned()
-        }
-        OutcomeKind::RepairVerified => {
-            let points = scene.figures.outcome.verified.len();
-            if points == 1 {
-                "The earlier repair was checked again; nothing was shown there.".to_owned()
-            } else {
-                format!(
-                    "{} earlier repairs were checked again; nothing was shown there.",
-                    printed::capital(&printed::count(points))
-                )
-            }
-        }
-        OutcomeKind::GasAdded => {
-            "Refrigerant was added; the leak was neither searched for nor repaired.".to_owned()
-        }
+            .with("proved", count(|s| matches!(s, Standing::Proved)))
+    };
+    match kind {
+        OutcomeKind::RepairedProved => counted("outcome-repaired-proved"),
+        OutcomeKind::RepairedNotProved => counted("outcome-repaired-not-proved"),
+        OutcomeKind::PartlyRepaired => counted("outcome-partly-repaired"),
+        OutcomeKind::LeftOpen => counted("outcome-left-open"),
+        OutcomeKind::SuspectsOnly => Message::of("outcome-suspects-only"),
+        OutcomeKind::NotFoundLossStands => Message::of("outcome-not-found-loss-stands"),
+        OutcomeKind::NothingFound => Message::of("outcome-nothing-found"),
+        OutcomeKind::RepairVerified => Message::of("outcome-repair-verified")
+            .with("repairs", scene.figures.outcome.verified.len()),
+        OutcomeKind::GasAdded => Message::of("outcome-gas-added"),
         OutcomeKind::Retrofitted => retrofit(scene),
-        OutcomeKind::Other => format!("{} carried out.", scene.purpose()),
+        OutcomeKind::Other => Message::of("outcome-other").with("purpose", scene.purpose()),
     }
 }
 
 /// Which refrigerant was changed for which.
-fn retrofit(scene: &Scene<'_>) -> String {
+fn retrofit(scene: &Scene<'_>) -> Message {
     let day_before = scene.visit.name.date.yesterday().ok();
     let change = (0..scene.system.circuits.len()).find_map(|circuit| {
         let old = scene.system.in_force(circuit, day_before?)?.refrigerant?;
@@ -101,8 +72,10 @@ fn retrofit(scene: &Scene<'_>) -> String {
         (old != new).then_some((old.designation, new.designation))
     });
     match change {
-        Some((old, new)) => format!("The system was changed from {old} to {new}."),
-        None => "The system was changed to another refrigerant.".to_owned(),
+        Some((old, new)) => Message::of("outcome-changed-from-to")
+            .with("old", old)
+            .with("new", new),
+        None => Message::of("outcome-changed"),
     }
 }
 
@@ -117,44 +90,47 @@ fn because(scene: &Scene<'_>) -> Vec<String> {
             .map(|repair| repair.what.as_str())
             .collect();
         let repair = (!repairs.is_empty()).then(|| repairs.join("; "));
-        because.push(match (standing, repair) {
-            (Standing::Proved | Standing::NotProved, Some(repair)) => {
-                format!("{place}: {}", printed::ended(&repair))
-            }
+        let what = match (standing, repair) {
+            (Standing::Proved | Standing::NotProved, Some(repair)) => repair,
             _ => match &finding.note.cause {
-                Some(cause) => format!("{place}: {}", printed::ended(&cause.value)),
-                None => format!("{place}: {}.", scene.state(finding, standing).1),
+                Some(cause) => cause.value.clone(),
+                None => scene.state(finding, standing).1,
             },
-        });
+        };
+        because.push(place_says(scene, &place, &what));
     }
     for circuit in &scene.figures.circuits {
         if circuit.account.addition_of(scene.number).is_none() {
             continue;
         }
-        let name = scene.system.circuit_name(circuit.circuit);
-        let mass = scene.mass(circuit.leaked_kg, None);
-        because.push(match circuit.since {
-            Some((since, true)) => format!(
-                "{mass} of refrigerant had been lost from {name} since {}.",
-                printed::day(since.value.date())
-            ),
-            Some((since, false)) => format!(
-                "{mass} of refrigerant was missing from {name}; it was last charged on {}, whether to full is not known.",
-                printed::day(since.value.date())
-            ),
-            None => format!("{mass} of refrigerant had been lost from {name}."),
-        });
+        let message = match circuit.since {
+            Some((since, true)) => {
+                Message::of("because-lost-since").with("day", since.value.date())
+            }
+            Some((since, false)) => {
+                Message::of("because-missing-since").with("day", since.value.date())
+            }
+            None => Message::of("because-lost"),
+        }
+        .with("mass", scene.mass(circuit.leaked_kg, None))
+        .with("circuit", scene.system.circuit_choice(circuit.circuit));
+        because.push(scene.say(&message));
     }
     because.extend(super::leaks_explained::sentences(scene));
     let unreached = not_reached(scene).len();
     if unreached > 0 {
-        because.push(format!(
-            "{} could not be reached and still {} to be searched.",
-            printed::capital(&counted(unreached, "place", "places")),
-            if unreached == 1 { "has" } else { "have" }
-        ));
+        because.push(scene.say(&Message::of("because-not-reached").with("places", unreached)));
     }
     because
+}
+
+/// A place and what is told of it, as a sentence.
+fn place_says(scene: &Scene<'_>, place: &str, what: &str) -> String {
+    scene.say(
+        &Message::of("place-says")
+            .with("place", place)
+            .with("what", ended(what)),
+    )
 }
 
 /// Cautions that lead the page.
@@ -190,42 +166,40 @@ pub fn leaking_again(scene: &Scene<'_>) -> Vec<Block> {
 fn came_back(scene: &Scene<'_>, point: &Identifier) -> Option<Block> {
     let life = scene.life(point);
     let spells: Vec<&Spell> = life.of_this_part().collect();
-    let (strong, rest) = match &life.state {
+    let (strong, message) = match &life.state {
         State::LeakingAgain { days, times, by } => {
-            let found: Vec<String> = spells.iter().map(|s| printed::day(s.found)).collect();
+            let found: Vec<Date> = spells.iter().map(|s| s.found).collect();
             let last = spells.iter().rev().nth(1)?;
-            let seen = last
-                .last_held
-                .map(|day| format!("; it was last seen to hold on {}", printed::day(day)));
+            let none = || Text::from("none");
             (
-                format!("has leaked {} times", printed::count(*times)),
-                format!(
-                    ": {}. The last repair{} held {days} days at most{}.",
-                    printed::and_list(&found),
-                    by.as_ref()
-                        .map(|by| format!(", by {by},"))
-                        .unwrap_or_default(),
-                    seen.unwrap_or_default()
-                ),
+                Message::of("leaked-times").with("times", *times),
+                Message::of("leaking-again")
+                    .with("found", found)
+                    .with("days", *days)
+                    .with("by", by.clone().unwrap_or_else(none))
+                    .with("seen", last.last_held.map_or_else(none, Text::from)),
             )
         }
-        State::StillLeaking { days } => {
-            let found = spells.last()?.found;
-            (
-                "was found still leaking".to_owned(),
-                format!(
-                    ", {days} days after it was first found on {}; it had not been repaired.",
-                    printed::day(found)
-                ),
-            )
-        }
+        State::StillLeaking { days } => (
+            Message::of("found-still-leaking"),
+            Message::of("still-leaking")
+                .with("days", *days)
+                .with("found", spells.last()?.found),
+        ),
         _ => return None,
     };
+    let strong = scene.say(&strong);
+    let text = scene.say(
+        &message
+            .with("place", scene.system.point_name(point))
+            .with("strong", strong.as_str()),
+    );
+    let (before, after) = text.split_once(&strong)?;
     Some(Block::Paragraph {
         c: vec![
-            Inline::plain(format!("{} ", scene.system.point_name(point))),
-            Inline::strong(strong),
-            Inline::plain(rest),
+            Inline::plain(before),
+            Inline::strong(strong.as_str()),
+            Inline::plain(after),
         ],
     })
 }
@@ -238,11 +212,11 @@ fn past_of_holding(scene: &Scene<'_>) -> Vec<String> {
         .filter_map(|(point, days)| {
             let times = scene.life(point).of_this_part().count();
             (times > 1).then(|| {
-                format!(
-                    "{} has leaked {} times; its last repair has held {days} days so far.",
-                    scene.system.point_name(point),
-                    printed::count(times)
-                )
+                let message = Message::of("because-holding")
+                    .with("place", scene.system.point_name(point))
+                    .with("times", times)
+                    .with("days", days);
+                scene.say(&message)
             })
         })
         .collect()
@@ -251,6 +225,7 @@ fn past_of_holding(scene: &Scene<'_>) -> Vec<String> {
 /// What is still open, and what the customer decided.
 pub fn still_open(scene: &Scene<'_>) -> Vec<OpenItem> {
     let mut items = Vec::new();
+    let mut places = Vec::new();
     for (_, finding, standing) in scene.findings() {
         let open = matches!(
             standing,
@@ -263,26 +238,24 @@ pub fn still_open(scene: &Scene<'_>) -> Vec<OpenItem> {
                 )
         );
         if open {
-            let words = scene.state(finding, standing).1;
+            let place = scene.place(finding);
             items.push(OpenItem {
-                what: format!("{}: {words}.", scene.place(finding)),
+                what: place_says(scene, &place, &scene.state(finding, standing).1),
                 decided: None,
             });
+            places.push(place);
         }
     }
     for (place, reason) in not_reached(scene) {
-        if items
-            .iter()
-            .any(|item: &OpenItem| item.what.starts_with(&format!("{place}: ")))
-        {
+        if places.contains(&place) {
             continue;
         }
+        let message = Message::of("open-not-reached")
+            .with("several", if place.ends_with('s') { "yes" } else { "no" })
+            .with("place", place)
+            .with("reason", reason);
         items.push(OpenItem {
-            what: format!(
-                "{} {} to be searched ({reason}).",
-                printed::capital(&place),
-                if place.ends_with('s') { "have" } else { "has" }
-            ),
+            what: scene.say(&message),
             decided: None,
         });
     }
@@ -290,17 +263,13 @@ pub fn still_open(scene: &Scene<'_>) -> Vec<OpenItem> {
         let (Some(what), Some(answer)) = (&advice.what, &advice.answer) else {
             continue;
         };
-        let to = advice
-            .to
-            .as_ref()
-            .map_or("customer", |to| to.value.as_str());
+        let to = match &advice.to {
+            Some(to) => to.value.clone(),
+            None => scene.word("customer"),
+        };
         items.push(OpenItem {
             what: sentence(&what.value),
-            decided: Some(format!(
-                "{}: {}",
-                printed::capital(to),
-                printed::ended(&answer.value)
-            )),
+            decided: Some(place_says(scene, &capital(&to), &answer.value)),
         });
     }
     items
@@ -337,25 +306,17 @@ pub fn waiting(scene: &Scene<'_>) -> Vec<Block> {
             continue;
         };
         let kg = plain.value.number() / 100.0 * full.value.value.si();
-        let mut text = format!(
-            "At the loss up to now, about {} a year would go on leaking from {}",
-            scene.about(kg),
-            scene.system.circuit_name(circuit.circuit)
-        );
-        if let Some(gwp) = circuit
+        let gwp = circuit
             .lost_co2e
             .as_ref()
             .filter(|_| addition.leaked_kg > 0.0)
-        {
-            let per_kg = gwp.value.number() / addition.leaked_kg;
-            text += &format!(" ({})", scene.tonnes(per_kg * kg));
-        }
-        text += if running {
-            ", and the plant loses capacity as it goes."
-        } else {
-            " once it runs again."
-        };
-        blocks.push(Block::plain(text));
+            .map(|gwp| scene.tonnes(gwp.value.number() / addition.leaked_kg * kg));
+        let message = Message::of("waiting-cost")
+            .with("mass", scene.about(kg))
+            .with("circuit", scene.system.circuit_choice(circuit.circuit))
+            .with("co2e", gwp.unwrap_or_else(|| "none".to_owned()))
+            .with("running", if running { "yes" } else { "no" });
+        blocks.push(Block::plain(scene.say(&message)));
     }
     blocks
 }

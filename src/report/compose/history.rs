@@ -4,8 +4,8 @@
 use crate::history::{PointHistory, Year, time_line, years};
 use crate::job::{Site, System, Visit};
 use crate::language::Words;
-use crate::report::printed;
 use crate::report::visit_figures::VisitFigures;
+use crate::text::Message;
 use crate::vocabulary::Word;
 use crate::working::outcome::shown;
 use serde::Serialize;
@@ -89,8 +89,8 @@ pub struct PointLine {
     pub state: String,
 }
 
-/// Composes the history of a system up to and with a visit, by its number.
-pub fn history(site: &Site, system: &System, last: usize) -> Option<HistoryData> {
+/// Composes the history of a system up to and with a visit, by its number, in a language.
+pub fn history(site: &Site, system: &System, last: usize, words: &Words) -> Option<HistoryData> {
     let figures: Vec<VisitFigures> = (0..=last)
         .map(|number| VisitFigures::of(site, system, number))
         .collect::<Option<_>>()?;
@@ -104,16 +104,16 @@ pub fn history(site: &Site, system: &System, last: usize) -> Option<HistoryData>
         let purpose = visit.note.as_ref().and_then(|note| note.purpose);
         data.visits.push(VisitLine {
             day: day.clone(),
-            purpose: purpose.map_or_else(String::new, |purpose| purpose.value.word().to_owned()),
-            outcome: shown(figures.outcome.kind).to_owned(),
+            purpose: purpose.map_or_else(String::new, |purpose| words.phrase(purpose.value.word())),
+            outcome: words.phrase(shown(figures.outcome.kind)),
         });
         for figure in figures.all() {
             let dated = Dated {
                 day: day.clone(),
                 id: figure.id.clone(),
-                title: Words::english().text(&figure.title),
+                title: words.text(&figure.title),
                 about: tested(system, visit, &figure.id),
-                printed: figure.value.print(site.units),
+                printed: figure.value.say(site.units, words),
                 value: figure.value.number(),
             };
             if figure.id.ends_with("loss-per-year") || figure.id.contains("leak-rate/") {
@@ -128,7 +128,10 @@ pub fn history(site: &Site, system: &System, last: usize) -> Option<HistoryData>
         .circuits
         .iter()
         .map(|circuit| CircuitHistory {
-            name: printed::capital(&system.circuit_name(circuit.circuit)),
+            name: words.say(
+                &Message::of("circuit-named")
+                    .with("circuit", system.circuit_choice(circuit.circuit)),
+            ),
             complete_since: circuit
                 .account
                 .complete_since
@@ -146,7 +149,7 @@ pub fn history(site: &Site, system: &System, last: usize) -> Option<HistoryData>
                 place: system.point_name(id),
                 line: time_line(&life),
                 times: life.of_this_part().count(),
-                state: life.state.describe(),
+                state: words.text(&life.state.describe()),
             }
         })
         .collect();

@@ -82,7 +82,7 @@ impl<'a> Chapter<'a> {
         let points = system.points.iter().map(|(id, _)| id);
         Some(Self {
             scene,
-            data: history(scene.site, system, scene.number)?,
+            data: history(scene.site, system, scene.number, scene.words())?,
             lives: points
                 .map(|id| {
                     let life = PointHistory::of(system, id, scene.number);
@@ -134,7 +134,7 @@ impl<'a> Chapter<'a> {
                 life.of_this_part().count().to_string(),
                 held.join(", "),
                 looked.unwrap_or_default(),
-                life.state.describe(),
+                self.scene.words().text(&life.state.describe()),
             ])
         });
         Table {
@@ -165,7 +165,7 @@ fn cures(chapters: &[Chapter<'_>]) -> Table {
             chapter.scene.system.name().to_owned(),
             place.clone(),
             life.of_this_part().count().to_string(),
-            life.state.describe(),
+            chapter.scene.words().text(&life.state.describe()),
         ])
     });
     Table {

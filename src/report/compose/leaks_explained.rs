@@ -2,6 +2,7 @@
 
 use crate::report::compose::scene::Scene;
 use crate::report::visit_figures::CircuitFigures;
+use crate::text::Message;
 use crate::working::leaks_explained::{Explained, Share, Verdict};
 
 /// One sentence for every circuit whose leaks were all measured.
@@ -17,27 +18,23 @@ pub fn sentences(scene: &Scene<'_>) -> Vec<String> {
 
 fn sentence(scene: &Scene<'_>, circuit: &CircuitFigures, share: &Share) -> String {
     let (least, most) = share.explained_kg;
-    let lost = scene.mass(circuit.leaked_kg, None);
-    let bounds = if least > 0.0 {
-        format!("between {} and {}", scene.about(least), scene.about(most))
+    let message = Message::of(match share.verdict {
+        Verdict::OthersRemain => "leaks-explain-others-remain",
+        Verdict::MoreThanLost => "leaks-explain-more-than-lost",
+        Verdict::Open => "leaks-explain",
+    });
+    let least = if least > 0.0 {
+        scene.about(least)
     } else {
-        format!("at most {}", scene.about(most))
+        "none".to_owned()
     };
-    let found = match scene.system.circuits.get(circuit.circuit) {
-        Some(_) if scene.system.several_circuits() => {
-            format!("found in {}", scene.system.circuit_name(circuit.circuit))
-        }
-        _ => "found".to_owned(),
-    };
-    match share.verdict {
-        Verdict::OthersRemain => format!(
-            "The leaks {found} explain {bounds} of the {lost} lost: others remain, or one of them was larger before."
-        ),
-        Verdict::MoreThanLost => format!(
-            "At the sizes measured, the leaks {found} would have let out {bounds}, more than the {lost} lost: they did not leak so much all the time."
-        ),
-        Verdict::Open => format!("The leaks {found} explain {bounds} of the {lost} lost."),
-    }
+    scene.say(
+        &message
+            .with("circuit", scene.system.circuit_choice(circuit.circuit))
+            .with("least", least)
+            .with("most", scene.about(most))
+            .with("lost", scene.mass(circuit.leaked_kg, None)),
+    )
 }
 
 /// What cannot be said where a leak was not measured.
@@ -47,8 +44,5 @@ pub fn not_sized(scene: &Scene<'_>) -> Option<String> {
         .circuits
         .iter()
         .any(|circuit| circuit.explained == Some(Explained::NotSized));
-    any.then(|| {
-        "Not every leak found was measured: how much of the loss they explain is not known."
-            .to_owned()
-    })
+    any.then(|| scene.word("leaks-not-sized"))
 }

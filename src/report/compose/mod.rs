@@ -28,7 +28,7 @@ pub use history::{HistoryData, history};
 pub use history_report::{history_report, site_history};
 pub use legal::next_dates;
 pub use records_pack::records_pack;
-pub use scene::Scene;
+pub use scene::{STANDINGS, Scene};
 pub use workings::formulas;
 
 use crate::report::data::{

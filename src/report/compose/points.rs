@@ -4,25 +4,27 @@ use crate::history::PointHistory;
 use crate::quantity::{Flavour, LeakRate, Quantity};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Column, ColumnKind, PointRow, PointState, Points, Row, Table};
-use crate::report::printed;
+use crate::text::Message;
 use crate::working::evidence::grade;
+use crate::working::outcome::is_leak;
 
 /// Every point looked at or worked on.
 pub fn points(scene: &Scene<'_>) -> Points {
     let mut rows = Vec::new();
     let mut sized = false;
+    let words = scene.words();
     let unit = size_unit(scene);
     for (number, finding, standing) in scene.findings() {
         let (state, state_words) = scene.state(finding, standing);
         let size = size_of(scene, finding, unit);
-        sized |= size.as_deref().is_some_and(|size| size != NOT_SIZED);
+        sized |= finding.note.size.is_some();
         rows.push(PointRow {
             number: number.to_string(),
             place: scene.place(finding),
             state,
             state_words,
             evidence: grade(&finding.note)
-                .map_or_else(String::new, |grade| grade.word().to_owned()),
+                .map_or_else(String::new, |grade| words.phrase(grade.word())),
             size: size.unwrap_or_default(),
         });
     }
@@ -52,7 +54,7 @@ pub fn points(scene: &Scene<'_>) -> Points {
             add(
                 scene.system.point_name(point),
                 PointState::Holding,
-                format!("holding, {days}\u{a0}days"),
+                scene.say(&Message::of("point-holds").with("days", days)),
             );
         }
     }
@@ -64,10 +66,14 @@ pub fn points(scene: &Scene<'_>) -> Points {
         if named.contains(&place) {
             continue;
         }
-        add(place, PointState::NotReached, "not reached".to_owned());
+        add(
+            place,
+            PointState::NotReached,
+            scene.word("point-not-reached"),
+        );
     }
     Points {
-        size_unit: sized.then(|| unit.to_owned()),
+        size_unit: sized.then(|| scene.figure(unit)),
         rows,
     }
 }
@@ -83,17 +89,22 @@ pub fn history(scene: &Scene<'_>) -> Option<Table> {
         .collect();
     lives.sort_by_key(|life| usize::MAX - life.of_this_part().count());
     let rows: Vec<Row> = lives.iter().map(|life| history_row(scene, life)).collect();
-    let column = |head: &str| Column {
-        head: head.to_owned(),
+    let column = |head: &'static str| Column {
+        head: scene.word(head),
         kind: ColumnKind::Text,
     };
     (!rows.is_empty()).then(|| Table {
-        title: "Points that have leaked".to_owned(),
-        columns: ["Point", "Leaked", "Repairs held", "At this visit"]
-            .map(column)
-            .to_vec(),
+        title: scene.word("leaked-points"),
+        columns: [
+            "leaked-point",
+            "leaked-when",
+            "leaked-repairs-held",
+            "leaked-at-this-visit",
+        ]
+        .map(column)
+        .to_vec(),
         rows,
-        note: "A repair is counted to have held until the leak was found again, so at most that long. A replaced part begins its count anew.".to_owned(),
+        note: scene.word("leaked-note"),
     })
 }
 
@@ -102,30 +113,32 @@ fn history_row(scene: &Scene<'_>, life: &PointHistory) -> Row {
         .spells
         .iter()
         .map(|spell| {
-            let day = printed::day(spell.found);
-            let repaired = match &spell.repair {
-                None => "not repaired",
-                Some(repair) if repair.by.is_some() => "repaired by others",
-                Some(repair) if repair.span.is_none() => "part replaced",
-                Some(repair) if !repair.lasting => "for the time being",
-                Some(_) => "repaired",
+            let repair = match &spell.repair {
+                None => "none",
+                Some(repair) if repair.by.is_some() => "others",
+                Some(repair) if repair.span.is_none() => "replaced",
+                Some(repair) if !repair.lasting => "temporary",
+                Some(_) => "done",
             };
-            let old = if spell.old_part { ", old part" } else { "" };
-            format!("{day} ({repaired}{old})")
+            let message = Message::of("leaked-on")
+                .with("day", spell.found)
+                .with("repair", repair)
+                .with("old", if spell.old_part { "yes" } else { "no" });
+            scene.say(&message)
         })
         .collect();
     let held: Vec<String> = life
         .spells
         .iter()
         .filter_map(|spell| spell.held)
-        .map(|days| format!("{days}\u{a0}days"))
+        .map(|days| scene.say(&Message::of("days-held").with("days", days)))
         .collect();
     Row {
         cells: vec![
             scene.system.point_name(&life.point),
             leaked.join(", "),
             held.join(", "),
-            life.state.describe(),
+            scene.words().text(&life.state.describe()),
         ],
         total: false,
     }
@@ -149,13 +162,19 @@ fn size_unit(scene: &Scene<'_>) -> &'static str {
 
 fn size_of(scene: &Scene<'_>, finding: &crate::job::Finding, unit: &str) -> Option<String> {
     let Some(size) = &finding.note.size else {
-        return crate::working::outcome::is_leak(finding).then(|| NOT_SIZED.to_owned());
+        return is_leak(finding).then(|| scene.word("size-none"));
     };
     let measured = size.rate.value;
-    let how = if size.measured { "" } else { ", estimated" };
+    let estimated = |value: String| {
+        if size.measured {
+            value
+        } else {
+            scene.say(&Message::of("size-estimated").with("size", value))
+        }
+    };
     let LeakRate::Mass(_) = measured.value else {
         let printed = crate::quantity::print(&measured, scene.site.units);
-        return Some(format!("{printed}{how}"));
+        return Some(estimated(scene.figure(printed)));
     };
     let in_unit = |si: f64, decimals: u8| {
         crate::quantity::print_as(Flavour::MassRate, si, unit, decimals)
@@ -168,15 +187,12 @@ fn size_of(scene: &Scene<'_>, finding: &crate::job::Finding, unit: &str) -> Opti
     };
     let digits = u8::from(!whole(measured.value.si()));
     let number = in_unit(measured.value.si(), digits)?;
-    Some(
-        match measured.uncertainty.and_then(|half| in_unit(half, digits)) {
-            Some(half) => format!("{number} ± {half}{how}"),
-            None => format!("{number}{how}"),
-        },
-    )
+    let half = measured.uncertainty.and_then(|half| in_unit(half, digits));
+    Some(estimated(scene.figure(match half {
+        Some(half) => format!("{number} ± {half}"),
+        None => number,
+    })))
 }
-
-const NOT_SIZED: &str = "not sized";
 
 /// A gram a year, kg/s.
 const GRAM_A_YEAR: f64 = 1e-3 / 31_536_000.0;
@@ -218,7 +234,7 @@ pub fn place_name(scene: &Scene<'_>, pattern: &str) -> String {
         .map_or_else(
             || {
                 if pattern == "*" {
-                    "everything registered".to_owned()
+                    scene.word("everything-registered")
                 } else {
                     area.to_owned()
                 }

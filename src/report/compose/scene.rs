@@ -154,22 +154,28 @@ impl<'a> Scene<'a> {
 
     /// Shape and words of how a finding stands.
     pub fn state(&self, finding: &Finding, standing: Standing) -> (PointState, String) {
+        let (shape, words) = Self::stands(finding, standing);
+        (shape, self.words().phrase(words))
+    }
+
+    /// Shape and words of how a finding stands, the words in English, of [`STANDINGS`].
+    pub fn stands(finding: &Finding, standing: Standing) -> (PointState, &'static str) {
         use crate::vocabulary::finding_field::FindingKind;
         let defect = finding
             .note
             .kind
             .is_some_and(|kind| kind.value == FindingKind::Defect);
         let again = finding.note.repairs.is_empty() && !is_leak(finding);
-        let (shape, id) = match standing {
-            Standing::Proved if again => (PointState::Holding, "state-earlier-repair-holding"),
-            Standing::Proved => (PointState::RepairedProved, "state-repaired-proved"),
-            Standing::NotProved => (PointState::RepairedNotProved, "state-repaired-not-proved"),
+        let [holding, proved, not_proved, ..] = STANDINGS;
+        match standing {
+            Standing::Proved if again => (PointState::Holding, holding),
+            Standing::Proved => (PointState::RepairedProved, proved),
+            Standing::NotProved => (PointState::RepairedNotProved, not_proved),
             Standing::Noted(state) => {
-                let (shape, id) = noted(state);
-                (if defect { PointState::Defect } else { shape }, id)
+                let (shape, words) = noted(state);
+                (if defect { PointState::Defect } else { shape }, words)
             }
-        };
-        (shape, self.word(id))
+        }
     }
 
     /// Printed mass in the site's units.
@@ -195,15 +201,37 @@ impl<'a> Scene<'a> {
     }
 }
 
+/// How a finding can stand, in words.
+pub const STANDINGS: [&str; 8] = [
+    "repaired earlier, holding",
+    "repaired, proved",
+    "repaired, not proved",
+    "temporary repair",
+    "isolated",
+    "left open",
+    "suspect",
+    "suspect cleared",
+];
+
 /// The technician's own word for how a finding was left.
 fn noted(state: FindingState) -> (PointState, &'static str) {
+    let [
+        _,
+        proved,
+        not_proved,
+        temporary,
+        isolated,
+        open,
+        suspect,
+        cleared,
+    ] = STANDINGS;
     match state {
-        FindingState::RepairedProved => (PointState::Open, "state-repaired-proved"),
-        FindingState::RepairedNotProved => (PointState::Open, "state-repaired-not-proved"),
-        FindingState::Temporary => (PointState::Temporary, "state-temporary"),
-        FindingState::Isolated => (PointState::Isolated, "state-isolated"),
-        FindingState::Open => (PointState::Open, "state-left-open"),
-        FindingState::Suspect => (PointState::Suspect, "state-suspect"),
-        FindingState::SuspectCleared => (PointState::SuspectCleared, "state-suspect-cleared"),
+        FindingState::RepairedProved => (PointState::Open, proved),
+        FindingState::RepairedNotProved => (PointState::Open, not_proved),
+        FindingState::Temporary => (PointState::Temporary, temporary),
+        FindingState::Isolated => (PointState::Isolated, isolated),
+        FindingState::Open => (PointState::Open, open),
+        FindingState::Suspect => (PointState::Suspect, suspect),
+        FindingState::SuspectCleared => (PointState::SuspectCleared, cleared),
     }
 }

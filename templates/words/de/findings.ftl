@@ -1,1 +1,111 @@
 # Befunde und Stellen: Angaben, Nachweise, Stand.
+
+circuit-named = { $circuit ->
+    [none] Die Anlage
+   *[other] Kreis { $circuit }
+}
+finding-kind = Art
+finding-evidence = Nachweis
+finding-size = Größe
+finding-cause = Ursache
+finding-repair = Reparatur
+finding-proof = Nachkontrolle
+evidence-grade = { $grade }: { $meaning }
+proof-look = { $time }, { $method }: { $result }
+proof-test = Prüfung { $name }: { $verdict }
+proof-search = Suche { $name }
+size-none = nicht bestimmt
+size-estimated = { $size }, geschätzt
+size-how = { $measured ->
+    [yes] gemessen
+   *[no] geschätzt
+}{ $by ->
+    [none] { "" }
+   *[other] { " " }({ $by })
+}{ $pressure ->
+    [none] { "" }
+   *[other] { " " }bei { $pressure }
+}
+everything-registered = alle erfassten Stellen
+
+point-holds = hält, { $days ->
+    [one] { $days } Tag
+   *[other] { $days } Tage
+}
+point-not-reached = nicht erreicht
+point-still-leaking = noch immer undicht, gefunden vor { $days ->
+    [one] { $days } Tag
+   *[other] { $days } Tagen
+}
+point-leaking-again = wieder undicht an derselben Stelle: { $days ->
+    [one] { $days } Tag
+   *[other] { $days } Tage
+} nach einer Reparatur durch { $by ->
+    [none] uns
+   *[other] { $by }
+}; { $times }-mal undicht
+point-repaired-holding = repariert, hält, { $days ->
+    [one] { $days } Tag
+   *[other] { $days } Tage
+}{ $section-only ->
+    [yes] , nur nach einer Prüfung des Abschnitts
+   *[no] { "" }
+}
+point-not-retested = repariert, seit { $days ->
+    [one] { $days } Tag
+   *[other] { $days } Tagen
+} nicht nachkontrolliert
+point-left-open = offen gelassen{ $suspect ->
+    [yes] { " " }als Verdacht
+   *[no] { "" }
+}, { $days ->
+    [one] { $days } Tag
+   *[other] { $days } Tage
+}{ $looked ->
+    [yes] ; jetzt zeigte sich dort nichts
+   *[no] { "" }
+}
+
+leaked-points = Stellen, die undicht waren
+leaked-point = Stelle
+leaked-when = Undicht
+leaked-repairs-held = Reparaturen hielten
+leaked-at-this-visit = Bei diesem Besuch
+leaked-note = Eine Reparatur zählt als haltend, bis das Leck wieder gefunden wurde, also höchstens so lange. Bei einem ersetzten Teil beginnt die Zählung neu.
+leaked-on = { $day } ({ $repair ->
+    [none] nicht repariert
+    [others] von anderen repariert
+    [replaced] Teil ersetzt
+    [temporary] vorläufig repariert
+   *[done] repariert
+}{ $old ->
+    [yes] , altes Teil
+   *[no] { "" }
+})
+days-held = { $days ->
+    [one] { $days } Tag
+   *[other] { $days } Tage
+}
+
+leaks-explain = Die { $circuit ->
+    [none] gefundenen
+   *[other] in Kreis { $circuit } gefundenen
+} Lecks erklären { $least ->
+    [none] höchstens { $most }
+   *[other] zwischen { $least } und { $most }
+} der verlorenen { $lost }.
+leaks-explain-others-remain = Die { $circuit ->
+    [none] gefundenen
+   *[other] in Kreis { $circuit } gefundenen
+} Lecks erklären { $least ->
+    [none] höchstens { $most }
+   *[other] zwischen { $least } und { $most }
+} der verlorenen { $lost }: es bleiben andere, oder eines von ihnen war früher größer.
+leaks-explain-more-than-lost = Bei den gemessenen Größen wären aus den { $circuit ->
+    [none] gefundenen
+   *[other] in Kreis { $circuit } gefundenen
+} Lecks { $least ->
+    [none] höchstens { $most }
+   *[other] zwischen { $least } und { $most }
+} entwichen, mehr als die verlorenen { $lost }: sie waren nicht die ganze Zeit so stark undicht.
+leaks-not-sized = Nicht jedes gefundene Leck wurde gemessen: wie viel des Verlusts sie erklären, ist nicht bekannt.

@@ -7,14 +7,6 @@ certificate-of-person = certificate { $number }
 certificate-with-category = certificate { $number }, category { $category }
 signs-for-contractor = For the contractor
 signs-for-operator = Received for the operator
-state-earlier-repair-holding = repaired earlier, holding
-state-repaired-proved = repaired, proved
-state-repaired-not-proved = repaired, not proved
-state-temporary = temporary repair
-state-isolated = isolated
-state-left-open = left open
-state-suspect = suspect
-state-suspect-cleared = suspect cleared
 class-flammable = { $class }, flammable
 class-not-flammable = { $class }, not flammable
 plant-operator = Operator
@@ -25,3 +17,122 @@ plant-complaint = Complaint
 plant-air-outside = Air outside
 plant-left = Left
 plant-back-in-normal-operation = Back in normal operation
+
+outcome-repaired-proved = { $leaks ->
+    [one] One leak found, repaired and proved.
+   *[other] { CAPITAL(SPELLED($leaks)) } leaks found, repaired and proved.
+}
+outcome-repaired-not-proved = { $leaks ->
+    [one] One leak found and repaired; the repair has not been proved.
+   *[other] { CAPITAL(SPELLED($leaks)) } leaks found and repaired; { $proved ->
+        [0] none
+       *[other] { SPELLED($proved) }
+    } of the repairs proved.
+}
+outcome-partly-repaired = { CAPITAL(SPELLED($leaks)) } leaks found, { SPELLED($repaired) } repaired; the rest is open.
+outcome-left-open = { $leaks ->
+    [one] One leak found and left open.
+   *[other] { CAPITAL(SPELLED($leaks)) } leaks found and left open.
+}
+outcome-suspects-only = A leak is suspected; none was located.
+outcome-suspects-remain = { $suspects ->
+    [one] One suspect place remains.
+   *[other] Some suspect places remain.
+}
+outcome-not-found-loss-stands = Refrigerant had been lost, and its leak was not found.
+outcome-nothing-found = Searched; nothing was found where the search reached.
+outcome-repair-verified = { $repairs ->
+    [one] The earlier repair was checked again; nothing was shown there.
+   *[other] { CAPITAL(SPELLED($repairs)) } earlier repairs were checked again; nothing was shown there.
+}
+outcome-gas-added = Refrigerant was added; the leak was neither searched for nor repaired.
+outcome-changed-from-to = The system was changed from { $old } to { $new }.
+outcome-changed = The system was changed to another refrigerant.
+outcome-other = { $purpose } carried out.
+
+place-says = { $place }: { $what }
+because-holding = { $place } has leaked { SPELLED($times) } times; its last repair has held { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+} so far.
+because-lost-since = { $mass } of refrigerant had been lost from { $circuit ->
+    [none] the system
+   *[other] circuit { $circuit }
+} since { $day }.
+because-missing-since = { $mass } of refrigerant was missing from { $circuit ->
+    [none] the system
+   *[other] circuit { $circuit }
+}; it was last charged on { $day }, whether to full is not known.
+because-lost = { $mass } of refrigerant had been lost from { $circuit ->
+    [none] the system
+   *[other] circuit { $circuit }
+}.
+because-not-reached = { $places ->
+    [one] One place could not be reached and still has to be searched.
+   *[other] { CAPITAL(SPELLED($places)) } places could not be reached and still have to be searched.
+}
+
+# What of a sentence is printed strong: put into the sentence that follows.
+leaked-times = has leaked { SPELLED($times) } times
+leaking-again = { $place } { $strong }: { $found }. The last repair{ $by ->
+    [none] { "" }
+   *[other] , by { $by },
+} held { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+} at most{ $seen ->
+    [none] { "" }
+   *[other] ; it was last seen to hold on { $seen }
+}.
+found-still-leaking = was found still leaking
+still-leaking = { $place } { $strong }, { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+} after it was first found on { $found }; it had not been repaired.
+
+open-not-reached = { CAPITAL($place) } { $several ->
+    [yes] have
+   *[no] has
+} to be searched ({ $reason }).
+customer = customer
+waiting-cost = At the loss up to now, about { $mass } a year would go on leaking from { $circuit ->
+    [none] the system
+   *[other] circuit { $circuit }
+}{ $co2e ->
+    [none] { "" }
+   *[other] { " " }({ $co2e })
+}{ $running ->
+    [yes] , and the plant loses capacity as it goes.
+   *[no] { " " }once it runs again.
+}
+
+fact-next = Next
+fact-overdue = Overdue
+fact-then = Next: { $next }
+fact-earlier-repairs = Earlier repairs
+fact-earlier-repairs-checked = { CAPITAL(SPELLED($repairs)) } checked again, nothing shown
+fact-repaired-places = { $places ->
+    [one] Repaired place
+   *[other] { CAPITAL(SPELLED($places)) } repaired places
+}
+fact-not-checked-again = Not checked again with a detector or bubbles
+fact-checked-again = Checked again, { $result }
+fact-all-checked-again = All checked again, nothing shown
+fact-some-checked-again = { $checked } of { $repaired } checked again, nothing shown
+fact-detector-proved = detector proved on { $leak }
+fact-section-tested = Section { $section }, tested
+fact-circuit-tested = { $circuit ->
+    [none] Whole circuit
+   *[other] Circuit { $circuit }
+}, tested
+fact-gas = gas
+fact-test = { $gas } at { $pressure } for { $duration }{ $later ->
+    [yes] ; made before a later repair
+   *[no] { "" }
+}
+fact-nitrogen-a-day = { $mass } of nitrogen a day
+fact-none-added = None added
+fact-charged = { $mass } charged
+fact-after-retrofit = after the change of refrigerant
+fact-refrigerant = Refrigerant
+fact-lost = { $mass } had been lost

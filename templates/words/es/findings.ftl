@@ -1,1 +1,111 @@
 # Hallazgos y puntos: datos, pruebas, estados.
+
+circuit-named = { $circuit ->
+    [none] La instalación
+   *[other] Circuito { $circuit }
+}
+finding-kind = Clase
+finding-evidence = Prueba
+finding-size = Tamaño
+finding-cause = Causa
+finding-repair = Reparación
+finding-proof = Comprobación
+evidence-grade = { $grade }: { $meaning }
+proof-look = { $time }, { $method }: { $result }
+proof-test = ensayo { $name }: { $verdict }
+proof-search = búsqueda { $name }
+size-none = sin determinar
+size-estimated = { $size }, estimado
+size-how = { $measured ->
+    [yes] medido
+   *[no] estimado
+}{ $by ->
+    [none] { "" }
+   *[other] { " " }({ $by })
+}{ $pressure ->
+    [none] { "" }
+   *[other] { " " }a { $pressure }
+}
+everything-registered = todo lo registrado
+
+point-holds = aguanta, { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+}
+point-not-reached = no alcanzado
+point-still-leaking = sigue con fuga, hallada hace { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+}
+point-leaking-again = fuga de nuevo en el mismo punto: { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+} después de una reparación hecha por { $by ->
+    [none] nosotros
+   *[other] { $by }
+}; ha tenido fuga { $times } veces
+point-repaired-holding = reparado, aguanta, { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+}{ $section-only ->
+    [yes] , solo por un ensayo de su tramo
+   *[no] { "" }
+}
+point-not-retested = reparado, sin revisar de nuevo desde hace { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+}
+point-left-open = dejado abierto{ $suspect ->
+    [yes] { " " }como sospecha
+   *[no] { "" }
+}, { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+}{ $looked ->
+    [yes] ; esta vez no se mostró nada
+   *[no] { "" }
+}
+
+leaked-points = Puntos que han tenido fuga
+leaked-point = Punto
+leaked-when = Fugas
+leaked-repairs-held = Duración de las reparaciones
+leaked-at-this-visit = En esta visita
+leaked-note = Se cuenta que una reparación aguanta hasta que la fuga se halla de nuevo, es decir, ese tiempo como máximo. Una pieza sustituida empieza a contar de nuevo.
+leaked-on = { $day } ({ $repair ->
+    [none] no reparado
+    [others] reparado por otros
+    [replaced] pieza sustituida
+    [temporary] reparado provisionalmente
+   *[done] reparado
+}{ $old ->
+    [yes] , pieza antigua
+   *[no] { "" }
+})
+days-held = { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+}
+
+leaks-explain = Las fugas encontradas{ $circuit ->
+    [none] { "" }
+   *[other] { " " }en el circuito { $circuit }
+} explican { $least ->
+    [none] como máximo { $most }
+   *[other] entre { $least } y { $most }
+} de los { $lost } perdidos.
+leaks-explain-others-remain = Las fugas encontradas{ $circuit ->
+    [none] { "" }
+   *[other] { " " }en el circuito { $circuit }
+} explican { $least ->
+    [none] como máximo { $most }
+   *[other] entre { $least } y { $most }
+} de los { $lost } perdidos: quedan otras, o una de ellas era antes mayor.
+leaks-explain-more-than-lost = Con los tamaños medidos, las fugas encontradas{ $circuit ->
+    [none] { "" }
+   *[other] { " " }en el circuito { $circuit }
+} habrían dejado escapar { $least ->
+    [none] como máximo { $most }
+   *[other] entre { $least } y { $most }
+}, más que los { $lost } perdidos: no han fugado tanto todo el tiempo.
+leaks-not-sized = No todas las fugas encontradas se midieron: no se sabe cuánto de la pérdida explican.

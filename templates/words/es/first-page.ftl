@@ -7,14 +7,6 @@ certificate-of-person = certificado { $number }
 certificate-with-category = certificado { $number }, categoría { $category }
 signs-for-contractor = Por la empresa
 signs-for-operator = Recibido por el titular
-state-earlier-repair-holding = reparado antes, aguanta
-state-repaired-proved = reparado, comprobado
-state-repaired-not-proved = reparado, sin comprobar
-state-temporary = reparación provisional
-state-isolated = aislado
-state-left-open = dejado abierto
-state-suspect = sospechoso
-state-suspect-cleared = sospecha descartada
 class-flammable = { $class }, inflamable
 class-not-flammable = { $class }, no inflamable
 plant-operator = Titular
@@ -25,3 +17,132 @@ plant-complaint = Queja
 plant-air-outside = Aire exterior
 plant-left = Estado al irse
 plant-back-in-normal-operation = De nuevo en marcha normal
+
+outcome-repaired-proved = { $leaks ->
+    [one] Una fuga encontrada y reparada, reparación comprobada.
+   *[other] { $leaks } fugas encontradas y reparadas, todas las reparaciones comprobadas.
+}
+outcome-repaired-not-proved = { $leaks ->
+    [one] Una fuga encontrada y reparada; la reparación no está comprobada.
+   *[other] { $leaks } fugas encontradas y reparadas; { $proved ->
+        [0] ninguna de las reparaciones está comprobada
+        [one] una de las reparaciones está comprobada
+       *[other] { $proved } de las reparaciones están comprobadas
+    }.
+}
+outcome-partly-repaired = { $leaks } fugas encontradas, { $repaired ->
+    [one] una reparada
+   *[other] { $repaired } reparadas
+}; el resto queda abierto.
+outcome-left-open = { $leaks ->
+    [one] Una fuga encontrada y dejada abierta.
+   *[other] { $leaks } fugas encontradas y dejadas abiertas.
+}
+outcome-suspects-only = Se sospecha una fuga; no se ha localizado.
+outcome-suspects-remain = { $suspects ->
+    [one] Queda un punto sospechoso.
+   *[other] Quedan puntos sospechosos.
+}
+outcome-not-found-loss-stands = Se había perdido refrigerante y no se encontró su fuga.
+outcome-nothing-found = Búsqueda hecha; no se encontró nada donde alcanzó.
+outcome-repair-verified = { $repairs ->
+    [one] La reparación anterior se revisó de nuevo; allí no se mostró nada.
+   *[other] { $repairs } reparaciones anteriores se revisaron de nuevo; allí no se mostró nada.
+}
+outcome-gas-added = Se añadió refrigerante; la fuga no se buscó ni se reparó.
+outcome-changed-from-to = La instalación se cambió de { $old } a { $new }.
+outcome-changed = La instalación se cambió a otro refrigerante.
+outcome-other = { $purpose }: trabajo realizado.
+
+place-says = { $place }: { $what }
+because-holding = { $place } ha tenido fuga { $times } veces; la última reparación aguanta { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+} hasta ahora.
+because-lost-since = Desde el { $day } se habían perdido { $mass } de refrigerante { $circuit ->
+    [none] de la instalación
+   *[other] del circuito { $circuit }
+}.
+because-missing-since = Faltaban { $mass } de refrigerante en { $circuit ->
+    [none] la instalación
+   *[other] el circuito { $circuit }
+}; la última carga fue el { $day } y no se sabe si fue completa.
+because-lost = Se habían perdido { $mass } de refrigerante { $circuit ->
+    [none] de la instalación
+   *[other] del circuito { $circuit }
+}.
+because-not-reached = { $places ->
+    [one] Un lugar no se pudo alcanzar y queda por revisar.
+   *[other] { $places } lugares no se pudieron alcanzar y quedan por revisar.
+}
+
+# Lo que va en negrita en la frase: se inserta en la frase que sigue.
+leaked-times = ha tenido fuga { $times } veces
+leaking-again = { $place } { $strong }: { $found }. La última reparación{ $by ->
+    [none] { "" }
+   *[other] { " " }({ $by })
+} aguantó { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+} como máximo{ $seen ->
+    [none] { "" }
+   *[other] ; el { $seen } se la vio aguantar por última vez
+}.
+found-still-leaking = seguía con fuga
+still-leaking = { $place } { $strong }, { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+} después de hallarse por primera vez el { $found }; no se había reparado.
+
+open-not-reached = { CAPITAL($place) }: queda por revisar ({ $reason }).
+customer = cliente
+waiting-cost = { $running ->
+    [yes] Al ritmo de pérdida habido hasta ahora, seguirían escapando unos { $mass } al año { $circuit ->
+        [none] de la instalación
+       *[other] del circuito { $circuit }
+    }{ $co2e ->
+        [none] { "" }
+       *[other] { " " }({ $co2e })
+    }, y la instalación pierde capacidad poco a poco.
+   *[no] Al ritmo de pérdida habido hasta ahora, seguirían escapando unos { $mass } al año { $circuit ->
+        [none] de la instalación
+       *[other] del circuito { $circuit }
+    }{ $co2e ->
+        [none] { "" }
+       *[other] { " " }({ $co2e })
+    } en cuanto vuelva a funcionar.
+}
+
+fact-next = Próxima fecha
+fact-overdue = Vencido
+fact-then = Después: { $next }
+fact-earlier-repairs = Reparaciones anteriores
+fact-earlier-repairs-checked = { $repairs ->
+    [one] { $repairs } revisada de nuevo, no se mostró nada
+   *[other] { $repairs } revisadas de nuevo, no se mostró nada
+}
+fact-repaired-places = { $places ->
+    [one] Punto reparado
+   *[other] { $places } puntos reparados
+}
+fact-not-checked-again = No revisado de nuevo con detector ni con espuma
+fact-checked-again = Revisado de nuevo: { $result }
+fact-all-checked-again = Todos revisados de nuevo, no se mostró nada
+fact-some-checked-again = { $checked } de { $repaired } revisados de nuevo, no se mostró nada
+fact-detector-proved = detector comprobado con { $leak }
+fact-section-tested = Tramo { $section }, ensayado
+fact-circuit-tested = { $circuit ->
+    [none] Circuito entero, ensayado
+   *[other] Circuito { $circuit }, ensayado
+}
+fact-gas = gas
+fact-test = { $gas } a { $pressure } durante { $duration }{ $later ->
+    [yes] ; hecho antes de una reparación posterior
+   *[no] { "" }
+}
+fact-nitrogen-a-day = { $mass } de nitrógeno al día
+fact-none-added = Nada añadido
+fact-charged = { $mass } cargados
+fact-after-retrofit = tras el cambio de refrigerante
+fact-refrigerant = Refrigerante
+fact-lost = { $mass } se habían perdido

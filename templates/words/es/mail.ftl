@@ -1,1 +1,20 @@
 # El correo y las ediciones.
+
+mail-caution = Atención: { $caution } { $because }
+mail-leaking-again = Fuga de nuevo
+mail-waiting = Si no se hace nada
+mail-still-open = Aún abierto
+mail-next = Próximas fechas
+mail-attached = Se adjunta el informe.
+
+foot-issue = edición { $issue }
+foot-changed-since = sin emitir, modificado desde la edición { $issue }
+revision-replaces = la edición { $issue } del { $day }
+change-outcome = Resultado: { $now } (antes: { $before })
+change-finding-added = Hallazgo añadido: { $finding }, { $now }.
+change-finding = Hallazgo { $finding }: { $now } (antes: { $before }).
+change-finding-taken-out = Hallazgo retirado: { $finding }.
+change-figure-added = { $title }: { $now } (antes no figuraba).
+change-figure = { $title }: { $now } (antes: { $before }).
+change-figure-taken-out = { $title }: ya no figura.
+change-notes = Notas modificadas: { $files }.

@@ -7,14 +7,6 @@ certificate-of-person = certificat { $number }
 certificate-with-category = certificat { $number }, catégorie { $category }
 signs-for-contractor = Pour l’entreprise
 signs-for-operator = Reçu pour l’exploitant
-state-earlier-repair-holding = réparé auparavant, tient
-state-repaired-proved = réparé, prouvé
-state-repaired-not-proved = réparé, non prouvé
-state-temporary = réparation provisoire
-state-isolated = isolé
-state-left-open = laissé ouvert
-state-suspect = suspect
-state-suspect-cleared = soupçon levé
 class-flammable = { $class }, inflammable
 class-not-flammable = { $class }, non inflammable
 plant-operator = Exploitant
@@ -25,3 +17,132 @@ plant-complaint = Réclamation
 plant-air-outside = Air extérieur
 plant-left = Laissé
 plant-back-in-normal-operation = Retour à la marche normale
+
+outcome-repaired-proved = { $leaks ->
+    [one] Une fuite trouvée et réparée, réparation prouvée.
+   *[other] { $leaks } fuites trouvées et réparées, toutes les réparations prouvées.
+}
+outcome-repaired-not-proved = { $leaks ->
+    [one] Une fuite trouvée et réparée ; la réparation n’est pas prouvée.
+   *[other] { $leaks } fuites trouvées et réparées ; { $proved ->
+        [0] aucune des réparations n’est prouvée
+        [one] une des réparations est prouvée
+       *[other] { $proved } des réparations sont prouvées
+    }.
+}
+outcome-partly-repaired = { $leaks } fuites trouvées, { $repaired ->
+    [one] une réparée
+   *[other] { $repaired } réparées
+} ; le reste est ouvert.
+outcome-left-open = { $leaks ->
+    [one] Une fuite trouvée et laissée ouverte.
+   *[other] { $leaks } fuites trouvées et laissées ouvertes.
+}
+outcome-suspects-only = Une fuite est soupçonnée ; elle n’a pas été localisée.
+outcome-suspects-remain = { $suspects ->
+    [one] Un point suspect demeure.
+   *[other] Des points suspects demeurent.
+}
+outcome-not-found-loss-stands = Du fluide frigorigène avait été perdu, et sa fuite n’a pas été trouvée.
+outcome-nothing-found = Recherche faite ; rien n’a été trouvé là où elle a porté.
+outcome-repair-verified = { $repairs ->
+    [one] La réparation antérieure a été recontrôlée ; rien ne s’y est montré.
+   *[other] { $repairs } réparations antérieures ont été recontrôlées ; rien ne s’y est montré.
+}
+outcome-gas-added = Du fluide frigorigène a été ajouté ; la fuite n’a été ni recherchée ni réparée.
+outcome-changed-from-to = L’installation est passée de { $old } à { $new }.
+outcome-changed = L’installation est passée à un autre fluide frigorigène.
+outcome-other = { $purpose } : travail effectué.
+
+place-says = { $place } : { $what }
+because-holding = { $place } a déjà fui { $times } fois ; la dernière réparation tient depuis { $days ->
+    [one] { $days } jour
+   *[other] { $days } jours
+}.
+because-lost-since = Depuis le { $day }, { $mass } de fluide frigorigène avaient été perdus par { $circuit ->
+    [none] l’installation
+   *[other] le circuit { $circuit }
+}.
+because-missing-since = Il manquait { $mass } de fluide frigorigène dans { $circuit ->
+    [none] l’installation
+   *[other] le circuit { $circuit }
+} ; la dernière charge date du { $day }, et l’on ne sait pas si elle était complète.
+because-lost = { $mass } de fluide frigorigène avaient été perdus par { $circuit ->
+    [none] l’installation
+   *[other] le circuit { $circuit }
+}.
+because-not-reached = { $places ->
+    [one] Un endroit n’a pu être atteint et reste à contrôler.
+   *[other] { $places } endroits n’ont pu être atteints et restent à contrôler.
+}
+
+# Ce qui est en gras dans la phrase : inséré dans la phrase suivante.
+leaked-times = a fui { $times } fois
+leaking-again = { $place } { $strong } : { $found }. La dernière réparation{ $by ->
+    [none] { "" }
+   *[other] { " " }({ $by })
+} a tenu { $days ->
+    [one] { $days } jour
+   *[other] { $days } jours
+} au plus{ $seen ->
+    [none] { "" }
+   *[other]  ; on l’a vue tenir pour la dernière fois le { $seen }
+}.
+found-still-leaking = fuyait toujours
+still-leaking = { $place } { $strong }, { $days ->
+    [one] { $days } jour
+   *[other] { $days } jours
+} après la première constatation, le { $found } ; aucune réparation n’avait été faite.
+
+open-not-reached = { CAPITAL($place) } : reste à contrôler ({ $reason }).
+customer = client
+waiting-cost = { $running ->
+    [yes] Au rythme constaté jusqu’ici, environ { $mass } par an continueraient de s’échapper { $circuit ->
+        [none] de l’installation
+       *[other] du circuit { $circuit }
+    }{ $co2e ->
+        [none] { "" }
+       *[other] { " " }({ $co2e })
+    }, et l’installation perd peu à peu de sa puissance.
+   *[no] Au rythme constaté jusqu’ici, environ { $mass } par an continueraient de s’échapper { $circuit ->
+        [none] de l’installation
+       *[other] du circuit { $circuit }
+    }{ $co2e ->
+        [none] { "" }
+       *[other] { " " }({ $co2e })
+    } dès la remise en marche.
+}
+
+fact-next = Prochaine échéance
+fact-overdue = En retard
+fact-then = Ensuite : { $next }
+fact-earlier-repairs = Réparations antérieures
+fact-earlier-repairs-checked = { $repairs ->
+    [one] { $repairs } recontrôlée, rien ne s’est montré
+   *[other] { $repairs } recontrôlées, rien ne s’est montré
+}
+fact-repaired-places = { $places ->
+    [one] Point réparé
+   *[other] { $places } points réparés
+}
+fact-not-checked-again = Non recontrôlé au détecteur ni au produit moussant
+fact-checked-again = Recontrôlé : { $result }
+fact-all-checked-again = Tous recontrôlés, rien ne s’est montré
+fact-some-checked-again = { $checked } sur { $repaired } recontrôlés, rien ne s’est montré
+fact-detector-proved = détecteur éprouvé sur { $leak }
+fact-section-tested = Tronçon { $section }, essayé
+fact-circuit-tested = { $circuit ->
+    [none] Circuit entier, essayé
+   *[other] Circuit { $circuit }, essayé
+}
+fact-gas = gaz
+fact-test = { $gas } à { $pressure } pendant { $duration }{ $later ->
+    [yes]  ; fait avant une réparation ultérieure
+   *[no] { "" }
+}
+fact-nitrogen-a-day = { $mass } d’azote par jour
+fact-none-added = Rien d’ajouté
+fact-charged = { $mass } chargés
+fact-after-retrofit = après le changement de fluide
+fact-refrigerant = Fluide frigorigène
+fact-lost = { $mass } avaient été perdus

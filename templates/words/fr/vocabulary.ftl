@@ -1,9 +1,166 @@
 # Mots des notes qui paraissent sur la page, d’après leur anglais.
-phrase-repaired-proved = réparé, prouvé
+
+# But de la visite, raison d’un mouvement.
+phrase-leak-search-and-repair = recherche de fuites et réparation
+phrase-leak-search = recherche de fuites
+phrase-repair = réparation
+phrase-periodic-leak-check = contrôle d’étanchéité périodique
+phrase-verification = contrôle après réparation
+phrase-emergency-call = dépannage d’urgence
+phrase-commissioning = mise en service
+phrase-retrofit = changement de fluide frigorigène
+phrase-service = entretien
+phrase-decommissioning = mise hors service
+phrase-installation = première charge
+phrase-recharge = recharge
+phrase-top-up = appoint
+phrase-leak = fuite
+phrase-seasonal = saisonnier
+
+# État de l’installation au départ.
+phrase-running = en marche
+phrase-off = à l’arrêt
+phrase-isolated = isolé
+phrase-empty = vide
+phrase-standing = à l’arrêt, chargée
+phrase-emptied = vidangé
+phrase-under-nitrogen = sous azote
+
+# Le résultat selon le technicien.
 phrase-found-and-repaired = trouvé et réparé
 phrase-found-left-open = trouvé, laissé ouvert
 phrase-not-found-loss-stands = non trouvé, la perte demeure
 phrase-nothing-found = rien trouvé
-phrase-repair-verified = réparation vérifiée
-phrase-gas-added-not-repaired = fluide ajouté, non réparé
-phrase-retrofitted = converti
+phrase-repair-verified = réparation recontrôlée
+phrase-gas-added-not-repaired = appoint fait, non réparé
+phrase-retrofitted = fluide changé
+
+# Le résultat selon les preuves.
+phrase-every-leak-found-was-repaired-and-proved = chaque fuite trouvée a été réparée, chaque réparation prouvée
+phrase-repaired-but-no-proof-after-the-repair-is-noted = réparé, mais aucune preuve après la réparation n’est notée
+phrase-some-leaks-were-repaired-others-are-open = des fuites ont été réparées, d’autres sont ouvertes
+phrase-leaks-were-found-and-left-open = des fuites ont été trouvées et laissées ouvertes
+phrase-there-are-suspicions-that-were-not-cleared = il reste des soupçons non levés
+phrase-refrigerant-had-been-lost-and-its-leak-was-not-found = du fluide avait été perdu, et sa fuite n’a pas été trouvée
+phrase-searched-nothing-found = recherche faite, rien trouvé
+phrase-earlier-repairs-were-looked-at-again-nothing-was-shown-there = des réparations antérieures ont été recontrôlées, rien ne s’y est montré
+phrase-refrigerant-was-added-no-search-and-no-repair-are-noted = du fluide a été ajouté, ni recherche ni réparation ne sont notées
+phrase-changed-to-another-refrigerant = passé à un autre fluide frigorigène
+phrase-no-search-no-leak-and-no-proof-are-noted = ni recherche, ni fuite, ni preuve ne sont notées
+phrase-no-proof-after-the-last-repair-bears-it-or-a-test-after-it-lost-p = aucune preuve après la dernière réparation ne l’appuie, ou un essai ultérieur a perdu de la pression
+phrase-no-repair-is-noted-here-or-earlier = aucune réparation n’est notée, ici ou plus tôt
+
+# Constats et leur état.
+phrase-suspect = suspect
+phrase-defect = défaut
+phrase-repaired-earlier-holding = réparé auparavant, tient
+phrase-repaired-proved = réparé, prouvé
+phrase-repaired-not-proved = réparé, non prouvé
+phrase-temporary-repair = réparation provisoire
+phrase-temporary = provisoire
+phrase-open = ouvert
+phrase-left-open = laissé ouvert
+phrase-suspect-cleared = soupçon levé
+phrase-new = nouveau
+phrase-still-leaking = fuit toujours
+phrase-leaking-again-at-the-same-place = fuit de nouveau au même endroit
+phrase-repaired-holding = réparé, tient
+phrase-repaired-not-re-tested = réparé, non recontrôlé
+phrase-nothing-shown = rien ne s’est montré
+phrase-not-looked-at = non examiné
+phrase-taken-out = déposé
+phrase-others = d’autres
+
+# Degré de preuve d’une fuite.
+phrase-presumed = présumé
+phrase-located = localisé
+phrase-confirmed = confirmé
+phrase-evident = évident
+phrase-indirect-signs-only = signes indirects seulement
+phrase-found-by-one-direct-method = trouvé par une méthode directe
+phrase-found-by-two-independent-direct-methods = trouvé par deux méthodes directes indépendantes
+phrase-a-break-or-a-jet-was-seen-heard-or-felt = une rupture ou un jet a été vu, entendu ou senti
+
+# Méthodes de recherche et d’essai.
+phrase-visual = examen visuel
+phrase-oil = traces d’huile
+phrase-ice = glace ou givre
+phrase-corrosion = corrosion
+phrase-sound = bruit
+phrase-parameter = paramètre
+phrase-break = rupture
+phrase-jet = jet
+phrase-electronic = détecteur électronique
+phrase-bubbles = produit moussant
+phrase-tracer = gaz traceur
+phrase-ultrasonic = ultrasons
+phrase-dye = traceur fluorescent
+phrase-litmus = papier tournesol
+phrase-halide = lampe haloïde
+phrase-pressure-test = essai de pression
+phrase-vacuum-test = essai de vide
+phrase-pressure-test-of-its-section = essai de pression de son tronçon
+phrase-vacuum-test-of-its-section = essai de vide de son tronçon
+phrase-tightness = étanchéité
+phrase-strength = résistance
+
+# Gaz.
+phrase-nitrogen = azote
+phrase-5-hydrogen-in-nitrogen = 5 % d’hydrogène dans l’azote
+phrase-hydrogen-in-nitrogen-over-5 = plus de 5 % d’hydrogène dans l’azote
+phrase-helium = hélium
+phrase-carbon-dioxide = dioxyde de carbone
+phrase-air = air
+phrase-oxygen = oxygène
+phrase-refrigerant = fluide frigorigène
+phrase-nitrogen-with-refrigerant = azote avec fluide frigorigène
+
+# Mouvements du fluide et de ses bouteilles.
+phrase-charged = chargé
+phrase-recovered = récupéré
+phrase-relief-lifted = échappé par la soupape
+phrase-purged = purgé
+phrase-vented = rejeté à l’air
+phrase-lost-in-service = perdu pendant l’intervention
+phrase-weighed = pesé
+phrase-cylinder-label = d’après l’étiquette de la bouteille
+phrase-estimated = estimé
+phrase-full-by-weight = complète, pesée
+phrase-full = complète
+phrase-full-by-sight-glass = complète, au voyant
+phrase-full-by-subcooling = complète, au sous-refroidissement
+phrase-partial = partielle
+phrase-same-system = même installation
+phrase-held = gardé en bouteille
+phrase-recycling = recyclage
+phrase-reclaim = régénération
+phrase-destruction = destruction
+phrase-virgin = neuf
+phrase-recycled = recyclé
+phrase-reclaimed = régénéré
+phrase-filled-at-depot = remplie au dépôt
+phrase-filled = remplie
+phrase-bought = achetée
+phrase-returned = rendue
+phrase-retested = rééprouvée
+
+# Installations, locaux, inscriptions antérieures.
+phrase-commercial-refrigeration = froid commercial
+phrase-industrial-process-refrigeration = froid de procédé industriel
+phrase-comfort-cooling = climatisation de confort
+phrase-refrigerated-transport = transport frigorifique
+phrase-heat-pump = pompe à chaleur
+phrase-other = autre
+phrase-in-use = en service
+phrase-standby = en réserve
+phrase-mothballed = mise en sommeil
+phrase-decommissioned = mise hors service définitive
+phrase-leak-found = fuite trouvée
+phrase-repaired = réparé
+phrase-checked = contrôlé
+phrase-verified = recontrôlé
+phrase-occupied = occupé
+phrase-machinery-room = salle des machines
+phrase-open-air = plein air
+phrase-annualizing = extrapolation à l’année
+phrase-rolling-average = moyenne glissante
