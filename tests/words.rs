@@ -184,6 +184,7 @@ pub fn composed<'l>(
         .diagnostics
         .iter()
         .filter(|diagnostic| diagnostic.severity == Severity::Caution)
+        .filter(|diagnostic| find(diagnostic.name).is_some_and(|c| c.limits_claim))
         .filter(|diagnostic| {
             let file = diagnostic.primary.span.file;
             loaded.sources.get(file).path.starts_with(&visit.path)
@@ -243,19 +244,24 @@ fn says_words(formula: &str) -> bool {
 /// What of a text is English and not the writer's: the text itself, or a few words of it.
 fn left(text: &str, notes: &str) -> Option<String> {
     let words: Vec<String> = plain(text).split(' ').map(str::to_owned).collect();
-    let windows = words
-        .windows(3)
-        .map(|three| (three[1].as_str(), three.join(" ")));
-    let mut found = windows
-        .filter(|(middle, three)| ENGLISH.contains(middle) && !notes.contains(three.as_str()));
-    found.next().map(|(_, three)| three)
+    let written = |from: usize| {
+        let three = words.get(from..from + 3);
+        three.is_some_and(|three| notes.contains(&three.join(" ")))
+    };
+    (1..words.len().saturating_sub(1))
+        .filter(|at| ENGLISH.contains(&words[*at].as_str()))
+        .find(|at| !written(at - 1) && !written(*at))
+        .map(|at| words[at - 1..=at + 1].join(" "))
 }
 
-/// Without what is no word of a language: symbols, places in the notes, and the micron.
+/// Names and units that are the same in every language.
+const SAME: [&str; 4] = ["micron", "psia", "psig", "CoolProp"];
+
+/// Without what is no word of a language: symbols, places in the notes, names and units.
 fn spoken(text: &str) -> String {
     let kept = text.split([' ', '\u{a0}']).filter(|word| {
         let place = word.contains(".toml:") || word.contains(".csv:");
-        !place && !word.contains('_') && *word != "micron"
+        !place && !word.contains('_') && !SAME.contains(word)
     });
     kept.collect::<Vec<_>>().join(" ")
 }
@@ -290,10 +296,9 @@ fn left_in_english(language: Language) {
                 && words
                     .split(' ')
                     .any(|word| word.len() > 3 && word.chars().all(char::is_alphabetic))
-                && !is_place(theirs)
-                && !theirs.split("; ").all(|part| notes.contains(&plain(part)));
+                && !is_place(theirs);
             let why = match same {
-                _ if written(&spoken(theirs), &notes) => None,
+                _ if written(theirs, &notes) || written(&spoken(theirs), &notes) => None,
                 true => Some(String::new()),
                 false => left(theirs, &notes),
             };
@@ -425,7 +430,7 @@ fn phrases() -> Vec<&'static str> {
     // A citation without a word in it is the same in every language.
     all.retain(|text| {
         text.split(|c: char| !c.is_alphabetic())
-            .any(|word| word.len() > 3)
+            .any(|word| word.len() > 3 && word != "viii")
     });
     all.extend(origins());
     all.extend(vocabulary_words());

@@ -167,16 +167,3 @@ caution-wrong-cylinder = { $kind ->
 phrase-a-mixture-has-unknown-pressures-and-an-unknown-safety-class-and-s = Ein Gemisch hat unbekannte Drücke und eine unbekannte Sicherheitsklasse und verdirbt beide Gase; oft kann es nur noch vernichtet werden.
 
 # Was die Belege zeigen, wo mehr behauptet wurde.
-phrase-every-leak-found-was-repaired-and-proved = jedes gefundene Leck wurde repariert, und die Reparatur ist nachgewiesen
-phrase-repaired-but-no-proof-after-the-repair-is-noted = repariert, aber nach der Reparatur ist kein Nachweis vermerkt
-phrase-some-leaks-were-repaired-others-are-open = einige Lecks wurden repariert, andere sind offen
-phrase-leaks-were-found-and-left-open = Lecks wurden gefunden und offen gelassen
-phrase-there-are-suspicions-that-were-not-cleared = es gibt Verdachtsstellen, die nicht geklärt wurden
-phrase-refrigerant-had-been-lost-and-its-leak-was-not-found = Kältemittel war verloren gegangen, und sein Leck wurde nicht gefunden
-phrase-searched-nothing-found = gesucht, nichts gefunden
-phrase-earlier-repairs-were-looked-at-again-nothing-was-shown-there = frühere Reparaturen wurden erneut angesehen, dort zeigte sich nichts
-phrase-refrigerant-was-added-no-search-and-no-repair-are-noted = Kältemittel wurde nachgefüllt, weder Suche noch Reparatur ist vermerkt
-phrase-changed-to-another-refrigerant = auf ein anderes Kältemittel umgestellt
-phrase-no-search-no-leak-and-no-proof-are-noted = weder Suche noch Leck noch Nachweis ist vermerkt
-phrase-no-repair-is-noted-here-or-earlier = keine Reparatur ist vermerkt, weder hier noch früher
-phrase-no-proof-after-the-last-repair-bears-it-or-a-test-after-it-lost-p = kein Nachweis nach der letzten Reparatur trägt es, oder eine Prüfung danach hat Druck verloren

@@ -167,16 +167,3 @@ caution-wrong-cylinder = { $kind ->
 phrase-a-mixture-has-unknown-pressures-and-an-unknown-safety-class-and-s = Una mezcla tiene presiones desconocidas y una clase de seguridad desconocida, y estropea ambos gases; a menudo solo se puede destruir.
 
 # Lo que muestran las pruebas, donde se afirmó más.
-phrase-every-leak-found-was-repaired-and-proved = cada fuga encontrada se reparó y la reparación se comprobó
-phrase-repaired-but-no-proof-after-the-repair-is-noted = reparado, pero no consta ninguna comprobación después de la reparación
-phrase-some-leaks-were-repaired-others-are-open = unas fugas se repararon, otras siguen abiertas
-phrase-leaks-were-found-and-left-open = se encontraron fugas y se dejaron abiertas
-phrase-there-are-suspicions-that-were-not-cleared = quedan sospechas sin aclarar
-phrase-refrigerant-had-been-lost-and-its-leak-was-not-found = se había perdido refrigerante, y su fuga no se encontró
-phrase-searched-nothing-found = se buscó, nada encontrado
-phrase-earlier-repairs-were-looked-at-again-nothing-was-shown-there = se miraron de nuevo reparaciones anteriores, allí no se mostró nada
-phrase-refrigerant-was-added-no-search-and-no-repair-are-noted = se añadió refrigerante, no constan búsqueda ni reparación
-phrase-changed-to-another-refrigerant = cambiado a otro refrigerante
-phrase-no-search-no-leak-and-no-proof-are-noted = no constan búsqueda, fuga ni comprobación
-phrase-no-repair-is-noted-here-or-earlier = no consta ninguna reparación, ni aquí ni antes
-phrase-no-proof-after-the-last-repair-bears-it-or-a-test-after-it-lost-p = ninguna comprobación después de la última reparación lo sostiene, o un ensayo posterior perdió presión

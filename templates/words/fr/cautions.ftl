@@ -168,16 +168,3 @@ caution-wrong-cylinder = { $kind ->
 phrase-a-mixture-has-unknown-pressures-and-an-unknown-safety-class-and-s = Un mélange a des pressions inconnues et une classe de sécurité inconnue, et gâte les deux gaz ; souvent il ne peut plus qu’être détruit.
 
 # Ce que montrent les preuves, là où davantage est affirmé.
-phrase-every-leak-found-was-repaired-and-proved = chaque fuite trouvée a été réparée et la réparation prouvée
-phrase-repaired-but-no-proof-after-the-repair-is-noted = réparé, mais aucune preuve n’est notée après la réparation
-phrase-some-leaks-were-repaired-others-are-open = certaines fuites ont été réparées, d’autres restent ouvertes
-phrase-leaks-were-found-and-left-open = des fuites ont été trouvées et laissées ouvertes
-phrase-there-are-suspicions-that-were-not-cleared = il reste des soupçons qui n’ont pas été levés
-phrase-refrigerant-had-been-lost-and-its-leak-was-not-found = du fluide avait été perdu, et la fuite n’a pas été trouvée
-phrase-searched-nothing-found = cherché, rien trouvé
-phrase-earlier-repairs-were-looked-at-again-nothing-was-shown-there = des réparations antérieures ont été revues, rien ne s’y est montré
-phrase-refrigerant-was-added-no-search-and-no-repair-are-noted = du fluide a été ajouté, ni recherche ni réparation ne sont notées
-phrase-changed-to-another-refrigerant = passé à un autre fluide frigorigène
-phrase-no-search-no-leak-and-no-proof-are-noted = ni recherche, ni fuite, ni preuve ne sont notées
-phrase-no-repair-is-noted-here-or-earlier = aucune réparation n’est notée, ni ici ni auparavant
-phrase-no-proof-after-the-last-repair-bears-it-or-a-test-after-it-lost-p = aucune preuve après la dernière réparation ne l’appuie, ou un essai ultérieur a perdu de la pression
