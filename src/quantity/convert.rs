@@ -185,7 +185,8 @@ fn across(reading: &Reading, atmosphere: Option<AbsolutePressure>) -> Option<Rea
         Flavour::AbsolutePressure => (Flavour::GaugePressure, reading.si - atmosphere),
         _ => return None,
     };
-    Some(Reading {
+    // Deeper than the given atmosphere is high, there is no absolute pressure.
+    (flavour == Flavour::GaugePressure || si >= 0.0).then_some(Reading {
         flavour,
         si,
         ..*reading

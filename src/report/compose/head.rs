@@ -28,7 +28,9 @@ pub fn head(scene: &Scene<'_>) -> Head {
         }
         let parts = parts.join(", ");
         if scene.system.several_circuits() {
-            line.push(format!("{}: {parts}", scene.system.circuit_name(index)));
+            let circuit = scene.system.circuit_choice(index);
+            let message = Message::of("head-circuit").with("circuit", circuit);
+            line.push(scene.say(&message.with("parts", parts)));
         } else {
             line.push(parts);
         }

@@ -123,20 +123,43 @@ fn duties(
     duties
 }
 
-/// What has to happen next, the earliest first.
+/// What has to happen next, the earliest first; the same for several circuits is said once.
 pub fn next_dates(scene: &Scene<'_>) -> Vec<NextDate> {
     let day = scene.visit.last_day();
     let all = obligations(scene.site, scene.system, scene.number + 1, day);
-    let mut next: Vec<NextDate> = Vec::new();
+    let mut next: Vec<(NextDate, Text, Vec<usize>)> = Vec::new();
     for duty in all.iter().filter(|duty| duty.done.is_none()) {
         let date = next_date(scene, duty);
-        if !next.contains(&date) {
-            next.push(date);
+        let circuit = duty.circuit.filter(|_| scene.system.several_circuits());
+        match next
+            .iter_mut()
+            .find(|(known, what, _)| *known == date && *what == duty.what)
+        {
+            Some((_, _, circuits)) => {
+                circuits.extend(circuit.filter(|circuit| !circuits.contains(circuit)));
+            }
+            None => next.push((date, duty.what.clone(), circuit.into_iter().collect())),
         }
     }
-    next
+    next.into_iter()
+        .map(|(date, what, circuits)| {
+            let count = circuits.len();
+            let circuits = circuits
+                .into_iter()
+                .map(|circuit| scene.system.circuit_choice(circuit));
+            let message = Message::of("next-what")
+                .with("what", what)
+                .with("count", count)
+                .with("circuits", Text::List(circuits.collect()));
+            NextDate {
+                what: scene.say(&message),
+                ..date
+            }
+        })
+        .collect()
 }
 
+/// When, not before when and why; what it is comes after, with its circuits.
 fn next_date(scene: &Scene<'_>, duty: &Obligation) -> NextDate {
     let words = scene.words();
     let overdue = duty.by < scene.visit.last_day();
@@ -145,18 +168,12 @@ fn next_date(scene: &Scene<'_>, duty: &Obligation) -> NextDate {
         (_, true) => "next-was-due",
         (_, false) => "next-by",
     };
-    let circuit = duty.circuit.map_or(Text::from("none"), |circuit| {
-        scene.system.circuit_choice(circuit)
-    });
-    let what = Message::of("next-what")
-        .with("what", duty.what.clone())
-        .with("circuit", circuit);
     let mut because = words.text(&duty.because());
     if overdue && duty.duty == Duty::LeakCheck && searched_in_part(scene, duty) {
         because = format!("{because}. {}", scene.word("next-searched-in-part"));
     }
     NextDate {
-        what: scene.say(&what),
+        what: String::new(),
         by: scene.say(&Message::of(when).with("day", duty.by)),
         overdue,
         not_before: duty.not_before_words.as_ref().map(|text| words.text(text)),

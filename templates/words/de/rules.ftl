@@ -35,9 +35,10 @@ legal-records-kept = Aufzeichnungen werden { $years } Jahre aufbewahrt ({ $sourc
 next-open-since = offen seit { $day }
 next-was-due = war fällig bis { $day }
 next-by = bis { $day }
-next-what = { $circuit ->
-    [none] { $what }
-   *[other] { $what } (Kreislauf { $circuit })
+next-what = { $count ->
+    [0] { $what }
+    [1] { $what } (Kreislauf { $circuits })
+   *[other] { $what } (Kreisläufe { $circuits })
 }
 next-searched-in-part = Seither wurde gesucht, nach den Notizen aber nicht an jedem sichtbaren und zugänglichen Teil, und erst das macht eine Dichtheitskontrolle aus
 covered-84-not-said = 15 lb oder mehr eines geregelten Stoffes oder eines Ersatzstoffes mit GWP über 53 (84.106(a)); Klimaanlagen für Wohnungen und leichtes Gewerbe sind ausgenommen, und die Notizen sagen nicht, ob dies eine ist

@@ -136,3 +136,4 @@ fact-charged = { $mass } charged
 fact-after-retrofit = after the change of refrigerant
 fact-refrigerant = Refrigerant
 fact-lost = { $mass } had been lost
+head-circuit = circuit { $circuit }: { $parts }

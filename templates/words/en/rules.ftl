@@ -35,9 +35,10 @@ legal-records-kept = Records are kept { $years } years ({ $source }).
 next-open-since = open since { $day }
 next-was-due = was due by { $day }
 next-by = by { $day }
-next-what = { $circuit ->
-    [none] { $what }
-   *[other] { $what } (circuit { $circuit })
+next-what = { $count ->
+    [0] { $what }
+    [1] { $what } (circuit { $circuits })
+   *[other] { $what } (circuits { $circuits })
 }
 next-searched-in-part = It was searched since, by its notes not over every visible and accessible part, which is what makes a leak check
 covered-84-not-said = 15 lb or more of a regulated substance, or of a substitute with GWP above 53 (84.106(a)); residential and light commercial air conditioning is left out, and the notes do not say whether this is

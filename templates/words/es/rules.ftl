@@ -35,9 +35,10 @@ legal-records-kept = Los registros se conservan { $years } años ({ $source }).
 next-open-since = abierto desde el { $day }
 next-was-due = vencía el { $day }
 next-by = a más tardar el { $day }
-next-what = { $circuit ->
-    [none] { $what }
-   *[other] { $what } (circuito { $circuit })
+next-what = { $count ->
+    [0] { $what }
+    [1] { $what } (circuito { $circuits })
+   *[other] { $what } (circuitos { $circuits })
 }
 next-searched-in-part = Se ha buscado desde entonces, pero según las notas no en cada parte visible y accesible, que es lo que hace un control de fugas
 covered-84-not-said = 15 lb o más de una sustancia regulada, o de un sustituto con PCA superior a 53 (84.106(a)); la climatización residencial y comercial ligera queda excluida, y las notas no dicen si esta lo es

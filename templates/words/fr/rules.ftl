@@ -35,9 +35,10 @@ legal-records-kept = Les registres sont conservés { $years } ans ({ $source }).
 next-open-since = ouvert depuis le { $day }
 next-was-due = était dû au plus tard le { $day }
 next-by = au plus tard le { $day }
-next-what = { $circuit ->
-    [none] { $what }
-   *[other] { $what } (circuit { $circuit })
+next-what = { $count ->
+    [0] { $what }
+    [1] { $what } (circuit { $circuits })
+   *[other] { $what } (circuits { $circuits })
 }
 next-searched-in-part = On a cherché depuis, mais d’après les notes pas sur chaque partie visible et accessible, ce qui seul fait un contrôle d’étanchéité
 covered-84-not-said = 15 lb ou plus d’une substance réglementée, ou d’un substitut de PRP supérieur à 53 (84.106(a)) ; la climatisation résidentielle et commerciale légère est exclue, et les notes ne disent pas si c’en est une
