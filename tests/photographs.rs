@@ -28,13 +28,13 @@ fn picture(seed: u32) -> Vec<u8> {
     let grain: Vec<i32> = (0..2000 * 1500)
         .map(|_| {
             let sum: u32 = random().to_le_bytes().iter().map(|b| u32::from(*b)).sum();
-            (sum as i32 - 510) / 16
+            (sum.cast_signed() - 510) / 16
         })
         .collect();
     let shapes: Vec<(i64, i64, i64, [i32; 3])> = (0..40)
         .map(|_| {
             let at = |most: u32, draw: u32| i64::from(draw % most);
-            let ink = [random(), random(), random()].map(|ink| 30 + (ink % 190) as i32);
+            let ink = [random(), random(), random()].map(|ink| 30 + (ink % 190).cast_signed());
             (
                 at(4000, random()),
                 at(3000, random()),

@@ -40,7 +40,7 @@ fn messages(language: &str) -> BTreeMap<String, BTreeSet<String>> {
                 .split_once(" =")
                 .filter(|_| line.starts_with(|c: char| c.is_ascii_lowercase()))
             {
-                id = name.to_owned();
+                name.clone_into(&mut id);
                 let before = all.insert(id.clone(), BTreeSet::new());
                 assert!(before.is_none(), "{language}/{file}.ftl has {id} twice");
             }

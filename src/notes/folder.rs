@@ -98,7 +98,7 @@ pub fn read_folder(
                 folder.texts.insert(file.path, sources.add(source));
             }
             Some(Err(error)) => {
-                add_unreadable(file.path, &error, sources, &mut folder, diagnostics)
+                add_unreadable(file.path, &error, sources, &mut folder, diagnostics);
             }
         }
     }

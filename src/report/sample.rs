@@ -1,6 +1,8 @@
 //! Reports for the tests of the page: a visit of the demo book, a small one, one of a size that hardly
 //! ever occurs.
 
+#![expect(clippy::unwrap_used, reason = "for unit tests only")]
+
 use crate::report::compose::{Scene, compose};
 use crate::report::data::{Head, Paper, Picture, ReportData};
 use crate::report::visit_figures::VisitFigures;

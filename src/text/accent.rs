@@ -34,6 +34,7 @@ impl Accent {
     }
 
     /// The colour itself, or mixed with black in steps of 1 % until it can be read on white.
+    #[must_use]
     pub fn readable(self) -> Self {
         let mixed = |percent: u16| {
             self.0

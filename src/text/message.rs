@@ -50,6 +50,10 @@ impl Message {
 
     /// Puts in digits and unit as this program prints them.
     #[must_use]
+    #[expect(
+        clippy::needless_pass_by_value,
+        reason = "what is printed is made for this call"
+    )]
     pub fn figure(self, name: &'static str, printed: impl ToString) -> Self {
         self.with(name, Text::Figure(printed.to_string()))
     }

@@ -55,6 +55,10 @@ impl<'a> Scene<'a> {
     }
 
     /// Digits and unit in the site's language.
+    #[expect(
+        clippy::needless_pass_by_value,
+        reason = "what is printed is made for this call"
+    )]
     pub fn figure(&self, printed: impl ToString) -> String {
         self.words().figure(&printed.to_string())
     }
