@@ -29,7 +29,7 @@ pub fn head(scene: &Scene<'_>) -> Head {
         let parts = parts.join(", ");
         if scene.system.several_circuits() {
             let circuit = scene.system.circuit_choice(index);
-            let message = Message::of("head-circuit").with("circuit", circuit);
+            let message = Message::of("head-line-circuit").with("circuit", circuit);
             line.push(scene.say(&message.with("parts", parts)));
         } else {
             line.push(parts);

@@ -143,4 +143,4 @@ fact-charged = { $mass } eingefüllt
 fact-after-retrofit = nach der Umstellung des Kältemittels
 fact-refrigerant = Kältemittel
 fact-lost = { $mass } waren verloren gegangen
-head-circuit = Kreislauf { $circuit }: { $parts }
+head-line-circuit = Kreislauf { $circuit }: { $parts }

@@ -136,4 +136,4 @@ fact-charged = { $mass } charged
 fact-after-retrofit = after the change of refrigerant
 fact-refrigerant = Refrigerant
 fact-lost = { $mass } had been lost
-head-circuit = circuit { $circuit }: { $parts }
+head-line-circuit = circuit { $circuit }: { $parts }

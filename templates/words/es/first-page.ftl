@@ -146,4 +146,4 @@ fact-charged = { $mass } cargados
 fact-after-retrofit = tras el cambio de refrigerante
 fact-refrigerant = Refrigerante
 fact-lost = { $mass } se habían perdido
-head-circuit = circuito { $circuit }: { $parts }
+head-line-circuit = circuito { $circuit }: { $parts }

@@ -146,4 +146,4 @@ fact-charged = { $mass } chargés
 fact-after-retrofit = après le changement de fluide
 fact-refrigerant = Fluide frigorigène
 fact-lost = { $mass } avaient été perdus
-head-circuit = circuit { $circuit } : { $parts }
+head-line-circuit = circuit { $circuit } : { $parts }
