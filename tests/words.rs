@@ -6,13 +6,15 @@ use std::path::Path;
 use fluent::FluentResource;
 use rimebook::caution::{ALL, find};
 use rimebook::command::Loaded;
-use rimebook::history::{OF_ITS_SECTION, OTHERS, State};
+use rimebook::history::{LEGEND, OF_ITS_SECTION, OTHERS, State};
 use rimebook::job::{Site, System};
 use rimebook::language::{FILES, Words, phrase_id};
-use rimebook::report::compose::{STANDINGS, Scene, compose, history_report};
+use rimebook::report::compose::{
+    STANDINGS, Scene, compose, history_report, records_pack, site_history,
+};
 use rimebook::report::data::ReportData;
 use rimebook::report::visit_figures::VisitFigures;
-use rimebook::ruleset::RULE_SETS;
+use rimebook::ruleset::{RULE_SETS, records};
 use rimebook::text::{Diagnostic, Severity};
 use rimebook::vocabulary::Word;
 use rimebook::vocabulary::book_file::{CylinderHappening, GasOrigin};
@@ -24,7 +26,7 @@ use rimebook::vocabulary::refrigerant_file::{
 };
 use rimebook::vocabulary::site_file::{Language, LeakRateMethodWord, RoomKind};
 use rimebook::vocabulary::system_file::{Category, EarlierHappening, Status};
-use rimebook::vocabulary::visit_file::{LeftAs, OutcomeWord, Purpose};
+use rimebook::vocabulary::visit_file::{Extension, LeftAs, OutcomeWord, Purpose};
 use rimebook::working::evidence::Grade;
 use rimebook::working::outcome::{NO_PROOF, NO_REPAIR, OutcomeKind, shown};
 use serde_json::Value;
@@ -201,6 +203,7 @@ fn documents(loaded: &mut Loaded, language: Language) -> Vec<(String, Value)> {
     }
     let mut out = Vec::new();
     for site in &loaded.book.sites {
+        let mut last = Vec::new();
         for system in &site.systems {
             for (number, visit) in system.visits.iter().enumerate() {
                 let (scene, report) = composed(loaded, site, system, number);
@@ -209,9 +212,18 @@ fn documents(loaded: &mut Loaded, language: Language) -> Vec<(String, Value)> {
                     let history = history_report(&scene, false).unwrap();
                     let name = format!("history of {}", system.path);
                     out.push((name, serde_json::to_value(history).unwrap()));
+                    let on = visit.last_day();
+                    let rows = records(&loaded.book, site, system, number + 1, on);
+                    let pack = records_pack(&scene, &rows, on);
+                    let name = format!("records of {}", system.path);
+                    out.push((name, serde_json::to_value(pack).unwrap()));
+                    last.push(scene);
                 }
             }
         }
+        let history = site_history(&last, false).unwrap();
+        let name = format!("history of {}", site.name());
+        out.push((name, serde_json::to_value(history).unwrap()));
     }
     out
 }
