@@ -273,15 +273,22 @@ const SAME: [&str; 4] = ["micron", "psia", "psig", "CoolProp"];
 fn spoken(text: &str) -> String {
     let kept = text.split([' ', '\u{a0}']).filter(|word| {
         let place = word.contains(".toml:") || word.contains(".csv:");
-        !place && !word.contains('_') && !SAME.contains(word)
+        let paragraph = word.contains(")(") && word.starts_with(|c: char| c.is_ascii_digit());
+        !place && !paragraph && !word.contains('_') && !SAME.contains(word)
     });
     kept.collect::<Vec<_>>().join(" ")
 }
 
-/// Whether a text is of the notes, in pieces at most: a place and what is told of it, several repairs.
+/// Whether a text is of the notes, in pieces at most: a place and what is told of it, several repairs,
+/// what the plate of a circuit says after its refrigerant and masses.
 fn written(text: &str, notes: &str) -> bool {
-    let mut pieces = text.split(": ").flat_map(|piece| piece.split("; "));
-    pieces.all(|piece| notes.contains(&plain(piece)))
+    let plate = text.starts_with("R-");
+    let figure = |piece: &str| piece.contains(|c: char| c.is_ascii_digit());
+    let mut pieces = text
+        .split(": ")
+        .flat_map(|piece| piece.split("; "))
+        .flat_map(|piece| piece.split(if plate { ", " } else { "; " }));
+    pieces.all(|piece| plate && figure(piece) || notes.contains(&plain(piece)))
 }
 
 /// Looks for English in the demo book's documents of a language.
@@ -392,6 +399,9 @@ fn vocabulary_words() -> Vec<&'static str> {
     all.extend(listed::<LeakRateMethodWord>());
     all.extend(STANDINGS.iter().chain(&OF_ITS_SECTION));
     all.push(OTHERS);
+    all.extend(listed::<Extension>());
+    all.extend(LEGEND.iter().map(|(_, meaning)| *meaning));
+    all.extend(["true", "false"]);
     all.extend(OutcomeKind::ALL.into_iter().map(shown));
     all.extend(State::PLAIN.iter().map(State::word));
     let grades = Grade::ALL.into_iter();
