@@ -6,13 +6,15 @@ use std::path::Path;
 use fluent::FluentResource;
 use rimebook::caution::{ALL, find};
 use rimebook::command::Loaded;
-use rimebook::history::{OF_ITS_SECTION, OTHERS, State};
+use rimebook::history::{LEGEND, OF_ITS_SECTION, OTHERS, State};
 use rimebook::job::{Site, System};
 use rimebook::language::{FILES, Words, phrase_id};
-use rimebook::report::compose::{STANDINGS, Scene, compose, history_report};
+use rimebook::report::compose::{
+    STANDINGS, Scene, compose, history_report, records_pack, site_history,
+};
 use rimebook::report::data::ReportData;
 use rimebook::report::visit_figures::VisitFigures;
-use rimebook::ruleset::RULE_SETS;
+use rimebook::ruleset::{RULE_SETS, records};
 use rimebook::text::{Diagnostic, Severity};
 use rimebook::vocabulary::Word;
 use rimebook::vocabulary::book_file::{CylinderHappening, GasOrigin};
@@ -24,7 +26,7 @@ use rimebook::vocabulary::refrigerant_file::{
 };
 use rimebook::vocabulary::site_file::{Language, LeakRateMethodWord, RoomKind};
 use rimebook::vocabulary::system_file::{Category, EarlierHappening, Status};
-use rimebook::vocabulary::visit_file::{LeftAs, OutcomeWord, Purpose};
+use rimebook::vocabulary::visit_file::{Extension, LeftAs, OutcomeWord, Purpose};
 use rimebook::working::evidence::Grade;
 use rimebook::working::outcome::{NO_PROOF, NO_REPAIR, OutcomeKind, shown};
 use serde_json::Value;
@@ -201,6 +203,7 @@ fn documents(loaded: &mut Loaded, language: Language) -> Vec<(String, Value)> {
     }
     let mut out = Vec::new();
     for site in &loaded.book.sites {
+        let mut last = Vec::new();
         for system in &site.systems {
             for (number, visit) in system.visits.iter().enumerate() {
                 let (scene, report) = composed(loaded, site, system, number);
@@ -209,9 +212,18 @@ fn documents(loaded: &mut Loaded, language: Language) -> Vec<(String, Value)> {
                     let history = history_report(&scene, false).unwrap();
                     let name = format!("history of {}", system.path);
                     out.push((name, serde_json::to_value(history).unwrap()));
+                    let on = visit.last_day();
+                    let rows = records(&loaded.book, site, system, number + 1, on);
+                    let pack = records_pack(&scene, &rows, on);
+                    let name = format!("records of {}", system.path);
+                    out.push((name, serde_json::to_value(pack).unwrap()));
+                    last.push(scene);
                 }
             }
         }
+        let history = site_history(&last, false).unwrap();
+        let name = format!("history of {}", site.name());
+        out.push((name, serde_json::to_value(history).unwrap()));
     }
     out
 }
@@ -261,15 +273,22 @@ const SAME: [&str; 4] = ["micron", "psia", "psig", "CoolProp"];
 fn spoken(text: &str) -> String {
     let kept = text.split([' ', '\u{a0}']).filter(|word| {
         let place = word.contains(".toml:") || word.contains(".csv:");
-        !place && !word.contains('_') && !SAME.contains(word)
+        let paragraph = word.contains(")(") && word.starts_with(|c: char| c.is_ascii_digit());
+        !place && !paragraph && !word.contains('_') && !SAME.contains(word)
     });
     kept.collect::<Vec<_>>().join(" ")
 }
 
-/// Whether a text is of the notes, in pieces at most: a place and what is told of it, several repairs.
+/// Whether a text is of the notes, in pieces at most: a place and what is told of it, several repairs,
+/// what the plate of a circuit says after its refrigerant and masses.
 fn written(text: &str, notes: &str) -> bool {
-    let mut pieces = text.split(": ").flat_map(|piece| piece.split("; "));
-    pieces.all(|piece| notes.contains(&plain(piece)))
+    let plate = text.starts_with("R-");
+    let figure = |piece: &str| piece.contains(|c: char| c.is_ascii_digit());
+    let mut pieces = text
+        .split(": ")
+        .flat_map(|piece| piece.split("; "))
+        .flat_map(|piece| piece.split(if plate { ", " } else { "; " }));
+    pieces.all(|piece| plate && figure(piece) || notes.contains(&plain(piece)))
 }
 
 /// Looks for English in the demo book's documents of a language.
@@ -380,6 +399,9 @@ fn vocabulary_words() -> Vec<&'static str> {
     all.extend(listed::<LeakRateMethodWord>());
     all.extend(STANDINGS.iter().chain(&OF_ITS_SECTION));
     all.push(OTHERS);
+    all.extend(listed::<Extension>());
+    all.extend(LEGEND.iter().map(|(_, meaning)| *meaning));
+    all.extend(["true", "false"]);
     all.extend(OutcomeKind::ALL.into_iter().map(shown));
     all.extend(State::PLAIN.iter().map(State::word));
     let grades = Grade::ALL.into_iter();

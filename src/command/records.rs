@@ -5,6 +5,7 @@ use crate::command::due::{finish, systems_of, today};
 use crate::command::loaded::{Loaded, Target};
 use crate::command::plain_table::comma_table;
 use crate::job::{Site, System};
+use crate::language::Words;
 use crate::ruleset::{Present, RecordRow, records as walk, stands_at};
 use jiff::ToSpan;
 use jiff::civil::Date;
@@ -63,10 +64,13 @@ fn is_missing(row: &RecordRow) -> bool {
 fn said(row: &RecordRow, loaded: &Loaded) -> (String, String, String) {
     match &row.present {
         Present::Here { value, span } => (
-            value.clone().unwrap_or_else(|| {
-                let text = loaded.sources.text(*span).trim_matches('"');
-                text.split_whitespace().collect::<Vec<_>>().join(" ")
-            }),
+            value
+                .as_ref()
+                .map(|value| Words::english().text(value))
+                .unwrap_or_else(|| {
+                    let text = loaded.sources.text(*span).trim_matches('"');
+                    text.split_whitespace().collect::<Vec<_>>().join(" ")
+                }),
             loaded.sources.place(*span),
             String::new(),
         ),
@@ -109,7 +113,7 @@ pub fn people(records: &Records<'_>) -> String {
             }
             let (value, place, write) = said(row, records.loaded);
             let visit = visit_of(row, system);
-            let mut about = [visit, row.about.clone()]
+            let mut about = [visit, Words::english().text(&row.about)]
                 .into_iter()
                 .filter(|part| !part.is_empty())
                 .collect::<Vec<_>>()
@@ -170,7 +174,7 @@ pub fn json(records: &Records<'_>) -> String {
                         "field": row.subject.title(),
                         "visit": visit_of(row, system),
                         "circuit": circuit_of(row, system),
-                        "about": row.about,
+                        "about": Words::english().text(&row.about),
                         "missing": is_missing(row),
                         "value": value,
                         "place": place,
@@ -231,7 +235,7 @@ pub fn csv(records: &Records<'_>) -> String {
                 dated(kept),
                 circuit_of(row, system),
                 row.subject.title().to_owned(),
-                row.about.clone(),
+                Words::english().text(&row.about),
                 status.to_owned(),
                 value,
                 place,

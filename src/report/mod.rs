@@ -7,7 +7,6 @@ pub mod explanation;
 pub mod history_data;
 pub mod issue;
 pub mod mail;
-pub mod printed;
 pub mod records_data;
 pub mod visit_figures;
 pub mod visit_json;

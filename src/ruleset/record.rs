@@ -8,7 +8,7 @@ use crate::ruleset::in_force::{covered_on, rules_of, statutory_rate};
 use crate::ruleset::obligation::{Duty, Obligation};
 use crate::ruleset::past::whole_check;
 use crate::ruleset::rule_set::RuleSet;
-use crate::text::{Noted, Span};
+use crate::text::{Message, Noted, Span, Text};
 use crate::vocabulary::book_file::GasOrigin;
 use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
 use crate::vocabulary::system_file::Status;
@@ -32,7 +32,7 @@ pub struct RecordRow {
     /// Number of the circuit; none for what concerns all.
     pub circuit: Option<usize>,
     /// What it is about, such as a point, a person or a cylinder.
-    pub about: String,
+    pub about: Text,
     /// Whether it is there.
     pub present: Present,
 }
@@ -43,7 +43,7 @@ pub enum Present {
     /// It is.
     Here {
         /// What it says; none: as it stands there.
-        value: Option<String>,
+        value: Option<Text>,
         /// Where.
         span: Span,
     },
@@ -102,7 +102,21 @@ fn here<T>(noted: Option<&Noted<T>>) -> Option<Present> {
     })
 }
 
+/// A word of a closed list, said in the reader's language.
+fn chosen<W: Word + Copy>(noted: Option<Noted<W>>) -> Option<Present> {
+    noted.map(|noted| Present::Here {
+        value: Some(Text::Phrase(noted.value.word())),
+        span: noted.span,
+    })
+}
+
 impl Walk<'_, '_> {
+    /// A circuit in words.
+    fn circuit(&self, circuit: usize) -> Text {
+        let choice = self.system.circuit_choice(circuit);
+        Message::of("record-circuit").with("circuit", choice).into()
+    }
+
     /// Circuits that the rule covers on a day.
     fn circuits(&self, day: Date) -> Vec<usize> {
         let covered = |circuit: &usize| {
@@ -117,7 +131,7 @@ impl Walk<'_, '_> {
         &mut self,
         (subject, source): (Subject, &'static str),
         (visit, circuit): (Option<usize>, Option<usize>),
-        about: String,
+        about: Text,
         present: Option<Present>,
     ) {
         let present = present.unwrap_or_else(|| {
@@ -162,7 +176,7 @@ impl Walk<'_, '_> {
             Subject::Address => here(site.and_then(|s| s.address.as_ref())),
             Subject::Telephone => here(site.and_then(|s| s.telephone.as_ref())),
             Subject::Installed => here(system.and_then(|s| s.installed.as_ref())),
-            Subject::Category => here(system.and_then(|s| s.category.as_ref())),
+            Subject::Category => system.and_then(|s| chosen(s.category)),
             Subject::Company => here(contractor.and_then(|c| c.name.as_ref())),
             Subject::CompanyCertificate => here(contractor.and_then(|c| c.certificate.as_ref())),
             Subject::Refrigerant | Subject::FullCharge | Subject::FullChargeBy => {
@@ -173,7 +187,7 @@ impl Walk<'_, '_> {
                         Subject::FullCharge => here(note.and_then(|n| n.full_charge.as_ref())),
                         _ => here(note.and_then(|n| n.full_charge_by.as_ref())),
                     };
-                    let name = self.system.circuit_name(circuit);
+                    let name = self.circuit(circuit);
                     self.push((subject, source), (None, Some(circuit)), name, present);
                 }
                 return;
@@ -195,7 +209,7 @@ impl Walk<'_, '_> {
                     for entry in &circuit.in_force {
                         let status = entry.note.status.map(|status| status.value);
                         if status == Some(Status::Mothballed) && entry.from.value.date() <= on {
-                            let name = self.system.circuit_name(number);
+                            let name = self.circuit(number);
                             let present = here(Some(&entry.from));
                             self.push((subject, source), (None, Some(number)), name, present);
                         }
@@ -205,7 +219,7 @@ impl Walk<'_, '_> {
             }
             _ => return,
         };
-        let name = self.system.name().to_owned();
+        let name = self.system.name().into();
         self.push((subject, source), (None, None), name, of_all);
     }
 
@@ -226,11 +240,24 @@ impl Walk<'_, '_> {
             });
             for duty in asked {
                 let present = duty.done.as_ref().map(|done| Present::Here {
-                    value: Some(format!("{} on {}", done.what, done.day)),
+                    value: Some(
+                        Message::of(if kind == Duty::Plan {
+                            "record-plan-made"
+                        } else {
+                            "record-reported"
+                        })
+                        .with("day", done.day.to_string())
+                        .into(),
+                    ),
                     span: done.span,
                 });
-                let about = format!("due by {}", duty.by);
-                self.push((*subject, source), (None, duty.circuit), about, present);
+                let about = Message::of("record-due-by").with("day", duty.by.to_string());
+                self.push(
+                    (*subject, source),
+                    (None, duty.circuit),
+                    about.into(),
+                    present,
+                );
             }
         }
     }
@@ -299,7 +326,7 @@ impl Walk<'_, '_> {
                 Subject::Person => here(person.and_then(|p| p.name.as_ref())),
                 _ => here(person.and_then(|p| p.certificate.as_ref())),
             };
-            self.push(key, (Some(number), None), id.to_string(), present);
+            self.push(key, (Some(number), None), id.to_string().into(), present);
         }
     }
 
@@ -308,7 +335,7 @@ impl Walk<'_, '_> {
         let claims = visit.note.iter().flat_map(|note| &note.due);
         for (due, extension) in claims.filter_map(|due| Some((due, due.extension?))) {
             if extension.value != Extension::Shutdown {
-                let about = extension.value.word().to_owned();
+                let about = Text::Phrase(extension.value.word());
                 self.push(key, (Some(number), None), about, here(due.asked.as_ref()));
             }
         }
@@ -325,7 +352,7 @@ impl Walk<'_, '_> {
                 .map(|part| part.value.as_str())
                 .collect::<Vec<_>>()
                 .join("; ");
-            self.push(key, (Some(number), None), about, here(first));
+            self.push(key, (Some(number), None), about.into(), here(first));
         }
     }
 
@@ -355,26 +382,37 @@ impl Walk<'_, '_> {
                     Present::Here { span, .. } => Present::Here {
                         value: search.and_then(|s| s.note.method).map(|method| {
                             let leaks = visit.findings.iter().filter(|f| is_leak(f)).count();
-                            format!("{}, {leaks} found", method.value.word())
+                            Message::of("record-leaks-found")
+                                .phrase("method", method.value.word())
+                                .with("leaks", leaks)
+                                .into()
                         }),
                         span,
                     },
                     missing @ Present::Missing { .. } => missing,
                 })
             }
-            _ => here(
-                visit
-                    .searches
-                    .iter()
-                    .find_map(|s| s.note.all_visible.as_ref()),
-            ),
+            _ => visit.searches.iter().find_map(|search| {
+                let all = search.note.all_visible.as_ref()?;
+                Some(Present::Here {
+                    value: Some(Text::Phrase(if all.value { "true" } else { "false" })),
+                    span: all.span,
+                })
+            }),
         };
-        self.push(key, (Some(number), None), String::new(), present);
+        self.push(key, (Some(number), None), "".into(), present);
     }
 
     fn movement(&mut self, key: (Subject, &'static str), number: usize, movement: &Movement) {
         let cylinder = movement.note.cylinder.as_ref();
-        let about = cylinder.map_or_else(String::new, |id| format!("cylinder {}", id.value));
+        let about = cylinder.map_or_else(
+            || Text::from(""),
+            |id| {
+                Message::of("record-cylinder")
+                    .with("cylinder", id.value.0.clone())
+                    .into()
+            },
+        );
         let charged = movement.kind == MovementKind::Charged;
         let recovered = movement.kind == MovementKind::Recovered;
         let present = match key.0 {
@@ -387,15 +425,16 @@ impl Walk<'_, '_> {
                 // Without a share destroyed the whole of it counts as lost.
                 let share = movement.note.destroyed.as_ref();
                 share.map(|share| Present::Here {
-                    value: Some(format!(
-                        "{}, {} destroyed",
-                        self.moved(movement),
-                        print(&share.value, self.site.units)
-                    )),
+                    value: Some(
+                        Message::of("record-destroyed")
+                            .with("moved", self.moved(movement))
+                            .figure("share", print(&share.value, self.site.units))
+                            .into(),
+                    ),
                     span: share.span,
                 })
             }
-            Subject::RecoveredWhereTo if recovered => here(movement.note.destination.as_ref()),
+            Subject::RecoveredWhereTo if recovered => chosen(movement.note.destination),
             Subject::AddedOrigin if charged => {
                 let note = cylinder.and_then(|id| self.book.cylinders.get(&id.value));
                 let treated = note.and_then(|n| n.origin).is_some_and(|origin| {
@@ -416,8 +455,10 @@ impl Walk<'_, '_> {
                 } else {
                     note.and_then(|n| n.origin).map(|origin| Present::Here {
                         // Registered empty: what comes out of it was recovered into it.
-                        value: (origin.value == GasOrigin::Empty)
-                            .then(|| "recovered into this cylinder before".to_owned()),
+                        value: Some(match origin.value {
+                            GasOrigin::Empty => Message::of("record-recovered-before").into(),
+                            origin => Text::Phrase(origin.word()),
+                        }),
                         span: origin.span,
                     })
                 }
@@ -429,14 +470,16 @@ impl Walk<'_, '_> {
 
     fn mass(&self, movement: &Movement) -> Present {
         Present::Here {
-            value: Some(self.moved(movement)),
+            value: Some(self.moved(movement).into()),
             span: movement.amount.span(),
         }
     }
 
-    fn moved(&self, movement: &Movement) -> String {
+    fn moved(&self, movement: &Movement) -> Message {
         let mass = print_si(Flavour::Mass, movement.amount.kg(), None, self.site.units);
-        format!("{mass} on {}", movement.at.value.date())
+        Message::of("record-moved")
+            .figure("mass", mass)
+            .with("day", movement.at.value.date().to_string())
     }
 
     fn leak_rate(&mut self, key: (Subject, &'static str), number: usize, circuit: usize) {
@@ -447,11 +490,12 @@ impl Walk<'_, '_> {
         let place = (self.site, self.system);
         let rate = statutory_rate(self.rules, place, &account, (circuit, number));
         let present = rate.map(|figure| Present::Here {
-            value: Some(format!(
-                "{} ({})",
-                figure.value.print(self.site.units),
-                figure.method.name.to_lowercase()
-            )),
+            value: Some(
+                Message::of("record-rate")
+                    .figure("rate", figure.value.print(self.site.units))
+                    .phrase("method", figure.method.name)
+                    .into(),
+            ),
             span: addition.spans.last().copied().unwrap_or(addition.at.span),
         });
         let present = present.unwrap_or_else(|| Present::Missing {
@@ -459,7 +503,7 @@ impl Walk<'_, '_> {
             write: "[[earlier]] with what = \"charged\", at and mass: the addition before this one"
                 .to_owned(),
         });
-        let name = self.system.circuit_name(circuit);
+        let name = self.circuit(circuit);
         self.push(key, (Some(number), Some(circuit)), name, Some(present));
     }
 
@@ -480,6 +524,6 @@ impl Walk<'_, '_> {
                 },
             }),
         };
-        self.push(key, (Some(number), finding.circuit), about, present);
+        self.push(key, (Some(number), finding.circuit), about.into(), present);
     }
 }

@@ -11,7 +11,7 @@ use crate::vocabulary::refrigerant_file::MovementKind;
 use crate::working::account::Entry as Line;
 
 /// Columns by the messages of their heads; a mass is in the site's unit.
-fn columns(scene: &Scene<'_>, heads: &[(&'static str, ColumnKind)]) -> Vec<Column> {
+pub(super) fn columns(scene: &Scene<'_>, heads: &[(&'static str, ColumnKind)]) -> Vec<Column> {
     heads
         .iter()
         .map(|(head, kind)| Column {
@@ -26,7 +26,7 @@ fn of_circuit(scene: &Scene<'_>, id: &'static str, circuit: usize) -> String {
     scene.say(&Message::of(id).with("circuit", scene.system.circuit_choice(circuit)))
 }
 
-fn mass_unit(scene: &Scene<'_>) -> &'static str {
+pub(super) fn mass_unit(scene: &Scene<'_>) -> &'static str {
     match scene.site.units {
         UnitSystem::Metric => "kg",
         UnitSystem::Us => "lb",

@@ -112,7 +112,7 @@ pub fn history(site: &Site, system: &System, last: usize, words: &Words) -> Opti
                 day: day.clone(),
                 id: figure.id.clone(),
                 title: words.text(&figure.title),
-                about: tested(system, visit, &figure.id),
+                about: tested(system, visit, &figure.id, words),
                 printed: figure.value.say(site.units, words),
                 value: figure.value.number(),
             };
@@ -157,7 +157,7 @@ pub fn history(site: &Site, system: &System, last: usize, words: &Words) -> Opti
 }
 
 /// Circuit, section and name of the pressure test that a figure belongs to; empty for another figure.
-fn tested(system: &System, visit: &Visit, figure: &str) -> String {
+fn tested(system: &System, visit: &Visit, figure: &str, words: &Words) -> String {
     let name = figure
         .strip_prefix("pressure-test/")
         .and_then(|rest| rest.strip_suffix("/limit"));
@@ -165,17 +165,13 @@ fn tested(system: &System, visit: &Visit, figure: &str) -> String {
     let Some(test) = name.and_then(|name| tests.find(|test| test.id.0 == name)) else {
         return String::new();
     };
-    let circuit = system
-        .several_circuits()
-        .then(|| system.circuit_name(test.circuit));
-    let section = test.section().map_or_else(
-        || "all sections".to_owned(),
-        |section| format!("section {section}"),
-    );
-    let parts = circuit
-        .into_iter()
-        .chain([section, format!("test {}", test.id)]);
-    parts.collect::<Vec<_>>().join(", ")
+    let section = test.section().map(ToString::to_string);
+    words.say(
+        &Message::of("test-limit-of")
+            .with("circuit", system.circuit_choice(test.circuit))
+            .with("section", section.unwrap_or_else(|| "none".to_owned()))
+            .with("test", test.id.0.clone()),
+    )
 }
 
 fn co2e_by_year(system: &System, figures: &[VisitFigures], circuit: usize) -> BTreeMap<i16, f64> {

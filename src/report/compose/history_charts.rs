@@ -1,21 +1,14 @@
 //! The charts of a history, each with the table of its numbers.
 
-use crate::quantity::{Flavour, UnitSystem, print_as, print_si};
+use crate::quantity::{Flavour, print_as, print_si};
 use crate::report::chart::ticks;
+use crate::report::compose::account::{columns, mass_unit};
 use crate::report::compose::history::{CircuitHistory, Dated, HistoryData};
 use crate::report::compose::scene::Scene;
-use crate::report::data::{Axis, Bar, BarFill, Chart, Column, ColumnKind, Limit, Row, Table, Tick};
+use crate::report::data::{Axis, Bar, BarFill, Chart, ColumnKind, Limit, Row, Table, Tick};
 use crate::report::history_data::ChartWithTable;
-use crate::report::printed;
 use crate::ruleset::trigger_percent;
-
-/// A column of a table.
-pub(super) fn column(head: &str, kind: ColumnKind) -> Column {
-    Column {
-        head: head.to_owned(),
-        kind,
-    }
-}
+use crate::text::{Message, Text, capital};
 
 /// A row of a table.
 pub(super) fn row(cells: Vec<String>) -> Row {
@@ -40,7 +33,7 @@ fn in_unit(flavour: Flavour, si: f64, unit: &str, decimals: u8) -> Option<(f64, 
 type Group = (String, Vec<(f64, String, BarFill)>);
 
 /// Groups of bars, each under its label, as a chart without words; limits are drawn across it.
-fn bars(groups: &[Group], limits: &[(f64, String)]) -> Chart {
+fn bars(scene: &Scene<'_>, groups: &[Group], limits: &[(f64, String)]) -> Chart {
     let values = groups.iter().flat_map(|(_, bars)| bars).map(|bar| bar.0);
     let most = values
         .chain(limits.iter().map(|limit| limit.0))
@@ -81,7 +74,7 @@ fn bars(groups: &[Group], limits: &[(f64, String)]) -> Chart {
             title: String::new(),
             ticks: up
                 .into_iter()
-                .map(|(value, label)| tick(value / top, label))
+                .map(|(value, label)| tick(value / top, scene.figure(label)))
                 .collect(),
         },
         limits: limits
@@ -103,6 +96,7 @@ fn shown<T>(list: &[T], most: usize) -> &[T] {
 
 /// Figures as bars, those of a day side by side under it.
 fn by_day(
+    scene: &Scene<'_>,
     dated: &[&Dated],
     value: impl Fn(&Dated) -> (f64, String),
     limits: &[(f64, String)],
@@ -116,38 +110,30 @@ fn by_day(
             _ => groups.push((figure.day.clone(), vec![bar])),
         }
     }
-    let mut chart = bars(&groups, limits);
-    "Visit".clone_into(&mut chart.across.title);
+    let mut chart = bars(scene, &groups, limits);
+    chart.across.title = scene.word("head-visit");
     if dated.len() > 8 {
-        "The last eight; all stand in the table.".clone_into(&mut chart.caption);
+        chart.caption = scene.word("chart-last-eight");
     }
     chart
 }
 
 /// A title, and which circuit it is of where there are several.
-fn titled(title: &str, circuit: &CircuitHistory, several: bool) -> String {
-    if several {
-        format!("{title}, {}", lower(&circuit.name))
-    } else {
-        title.to_owned()
-    }
-}
-
-fn mass_unit(scene: &Scene<'_>) -> &'static str {
-    match scene.site.units {
-        UnitSystem::Metric => "kg",
-        UnitSystem::Us => "lb",
-    }
+fn titled(scene: &Scene<'_>, id: &'static str, choice: &Text) -> String {
+    scene.say(&Message::of(id).with("circuit", choice.clone()))
 }
 
 /// Refrigerant charged and recovered by year; none where nothing is known of any.
 pub(super) fn refrigerant(
     scene: &Scene<'_>,
     circuit: &CircuitHistory,
-    several: bool,
+    choice: &Text,
 ) -> Option<ChartWithTable> {
     let unit = mass_unit(scene);
-    let mass = |kg: f64| in_unit(Flavour::Mass, kg, unit, 2);
+    let mass = |kg: f64| {
+        let (value, printed) = in_unit(Flavour::Mass, kg, unit, 2)?;
+        Some((value, scene.figure(printed)))
+    };
     if circuit.years.is_empty() {
         return None;
     }
@@ -168,27 +154,28 @@ pub(super) fn refrigerant(
             (year.year.to_string(), bars)
         })
         .collect();
-    let mut chart = bars(&groups, &[]);
-    chart.up.title = format!("Refrigerant, {unit}");
-    "Year".clone_into(&mut chart.across.title);
-    "Filled: charged. Striped: charged by others or in earlier records. White: recovered. Dashed: recovered by others.".clone_into(&mut chart.caption);
-    "Bars of the refrigerant charged and recovered in each year; the numbers stand in the table below."
-        .clone_into(&mut chart.alt);
-    let head = |name: &str| column(&format!("{name}, {unit}"), ColumnKind::Number);
+    let mut chart = bars(scene, &groups, &[]);
+    chart.up.title = scene.say(&Message::of("refrigerant-in").with("unit", unit));
+    chart.across.title = scene.word("head-year");
+    chart.caption = scene.word("refrigerant-caption");
+    chart.alt = scene.word("refrigerant-alt");
     let printed_mass = |kg: f64| mass(kg).map_or_else(String::new, |(_, printed)| printed);
     Some(ChartWithTable {
-        title: titled("Refrigerant by year", circuit, several),
+        title: titled(scene, "refrigerant-by-year", choice),
         chart,
         table: Table {
             title: String::new(),
-            columns: vec![
-                column("Year", ColumnKind::Short),
-                head("Charged"),
-                head("Charged by others"),
-                head("Recovered"),
-                head("Recovered by others"),
-                head("Leaked"),
-            ],
+            columns: columns(
+                scene,
+                &[
+                    ("head-year", ColumnKind::Short),
+                    ("head-charged", ColumnKind::Number),
+                    ("head-charged-by-others", ColumnKind::Number),
+                    ("head-recovered", ColumnKind::Number),
+                    ("head-recovered-by-others", ColumnKind::Number),
+                    ("head-leaked", ColumnKind::Number),
+                ],
+            ),
             rows: circuit
                 .years
                 .iter()
@@ -207,13 +194,17 @@ pub(super) fn refrigerant(
                     ])
                 })
                 .collect(),
-            note: "Leaked is what jobs had to add because it was missing, net of what they recovered. * not every movement of the year is known.".to_owned(),
+            note: scene.word("refrigerant-note"),
         },
     })
 }
 
 /// CO₂ equivalent lost by year; none where nothing was lost.
-pub(super) fn carbon_dioxide(circuit: &CircuitHistory, several: bool) -> Option<ChartWithTable> {
+pub(super) fn carbon_dioxide(
+    scene: &Scene<'_>,
+    circuit: &CircuitHistory,
+    choice: &Text,
+) -> Option<ChartWithTable> {
     let lost: Vec<(i16, f64)> = circuit
         .co2e_lost_kg
         .iter()
@@ -225,7 +216,7 @@ pub(super) fn carbon_dioxide(circuit: &CircuitHistory, several: bool) -> Option<
     let years: Vec<i16> = lost.iter().map(|(year, _)| *year).collect();
     let values = lost
         .iter()
-        .map(|(_, tonnes)| (*tonnes, crate::working::rounded(*tonnes, 2)))
+        .map(|(_, tonnes)| (*tonnes, scene.figure(crate::working::rounded(*tonnes, 2))))
         .collect::<Vec<_>>();
     let groups: Vec<_> = shown(&years, 8)
         .iter()
@@ -237,26 +228,28 @@ pub(super) fn carbon_dioxide(circuit: &CircuitHistory, several: bool) -> Option<
             )
         })
         .collect();
-    let mut chart = bars(&groups, &[]);
-    "CO₂ equivalent lost, t".clone_into(&mut chart.up.title);
-    "Year".clone_into(&mut chart.across.title);
-    "Bars of the CO₂ equivalent lost in each year; the numbers stand in the table below."
-        .clone_into(&mut chart.alt);
+    let mut chart = bars(scene, &groups, &[]);
+    chart.up.title = scene.word("co2e-in");
+    chart.across.title = scene.word("head-year");
+    chart.alt = scene.word("co2e-alt");
     Some(ChartWithTable {
-        title: titled("CO₂ equivalent lost by year", circuit, several),
+        title: titled(scene, "co2e-by-year", choice),
         chart,
         table: Table {
             title: String::new(),
-            columns: vec![
-                column("Year", ColumnKind::Short),
-                column("Lost, t CO₂e", ColumnKind::Number),
-            ],
+            columns: columns(
+                scene,
+                &[
+                    ("head-year", ColumnKind::Short),
+                    ("head-lost-co2e", ColumnKind::Number),
+                ],
+            ),
             rows: years
                 .iter()
                 .zip(values)
                 .map(|(year, (_, printed))| row(vec![year.to_string(), printed]))
                 .collect(),
-            note: "Counted in the year in which it was found missing.".to_owned(),
+            note: scene.word("co2e-note"),
         },
     })
 }
@@ -289,38 +282,33 @@ fn rate(scene: &Scene<'_>, title: &str, dated: &[&Dated]) -> ChartWithTable {
     let trigger = category
         .filter(|_| by_law)
         .map(|category| trigger_percent(category.value));
+    let against =
+        |id: &'static str, percent: f64| scene.say(&Message::of(id).figure("trigger", percent));
     let limits: Vec<(f64, String)> = trigger
-        .map(|percent| (percent, format!("trigger, {percent}\u{a0}%")))
+        .map(|percent| (percent, against("rate-trigger", percent)))
         .into_iter()
         .collect();
     let mut chart = by_day(
+        scene,
         dated,
         |figure| (figure.value, figure.printed.clone()),
         &limits,
     );
-    "% of the full charge".clone_into(&mut chart.up.title);
-    chart.alt = match trigger {
-        Some(percent) => format!(
-            "Bars of the rate at each addition, with the trigger of {percent} % as a line; the numbers stand in the table below."
-        ),
-        None => {
-            "Bars of the rate at each addition; the numbers stand in the table below.".to_owned()
-        }
-    };
-    let mut columns = vec![
-        column("Visit", ColumnKind::Short),
-        column("Rate", ColumnKind::Short),
+    chart.up.title = scene.word("rate-in");
+    let named = trigger.map_or_else(|| "none".to_owned(), |percent| percent.to_string());
+    chart.alt = scene.say(&Message::of("rate-alt").with("trigger", Text::Figure(named)));
+    let mut heads = vec![
+        ("head-visit", ColumnKind::Short),
+        ("head-rate", ColumnKind::Short),
     ];
-    if trigger.is_some() {
-        columns.push(column("Against the trigger", ColumnKind::Text));
-    }
+    heads.extend(trigger.map(|_| ("head-against-trigger", ColumnKind::Text)));
     let rows = dated.iter().map(|figure| {
-        let mut cells = vec![day_of(figure), figure.printed.clone()];
+        let mut cells = vec![day_of(scene, figure), figure.printed.clone()];
         cells.extend(trigger.map(|percent| {
             if figure.value > percent {
-                format!("over {percent}\u{a0}%")
+                against("rate-over", percent)
             } else {
-                format!("not over {percent}\u{a0}%")
+                against("rate-not-over", percent)
             }
         }));
         row(cells)
@@ -330,12 +318,12 @@ fn rate(scene: &Scene<'_>, title: &str, dated: &[&Dated]) -> ChartWithTable {
         chart,
         table: Table {
             title: String::new(),
-            columns,
+            columns: columns(scene, &heads),
             rows: rows.collect(),
             note: match (by_law, trigger) {
-                (true, None) => "No category is noted, so that no trigger can be named.".to_owned(),
+                (true, None) => scene.word("rate-without-category"),
                 (true, Some(_)) => String::new(),
-                (false, _) => "What each addition had to make up, per year of the time since the one before; no rule sets a trigger for this figure.".to_owned(),
+                (false, _) => scene.word("rate-without-rule"),
             },
         },
     }
@@ -351,43 +339,39 @@ pub(super) fn test_limits(scene: &Scene<'_>, data: &HistoryData) -> Option<Chart
         let number = figure.printed.split([' ', '\u{a0}']).next();
         Some((value, number.unwrap_or_default().to_owned()))
     };
-    let mut chart = by_day(&all, |figure| value(figure).unwrap_or_default(), &[]);
-    chart.up.title = format!("Largest leak left possible, {unit}");
-    "Bars of the largest leak that each pressure test left possible; the numbers stand in the table below."
-        .clone_into(&mut chart.alt);
+    let mut chart = by_day(scene, &all, |figure| value(figure).unwrap_or_default(), &[]);
+    let shown_unit = scene.figure(unit);
+    chart.up.title = scene.say(&Message::of("test-limits-in").with("unit", shown_unit));
+    chart.alt = scene.word("test-limits-alt");
     let rows = all.iter().map(|figure| {
         row(vec![
-            day_of(figure),
-            printed::capital(&figure.about),
+            day_of(scene, figure),
+            capital(&figure.about),
             figure.printed.clone(),
         ])
     });
     Some(ChartWithTable {
-        title: "Pressure tests: no leak larger than".to_owned(),
+        title: scene.word("test-limits"),
         chart,
         table: Table {
             title: String::new(),
-            columns: vec![
-                column("Visit", ColumnKind::Short),
-                column("What was tested", ColumnKind::Text),
-                column("Not larger than", ColumnKind::Short),
-            ],
+            columns: columns(
+                scene,
+                &[
+                    ("head-visit", ColumnKind::Short),
+                    ("head-tested", ColumnKind::Text),
+                    ("head-not-larger", ColumnKind::Short),
+                ],
+            ),
             rows: rows.collect(),
-            note: "Tests of a day stand from left to right in the order of this table.".to_owned(),
+            note: scene.word("test-limits-note"),
         },
     })
 }
 
-fn day_of(figure: &Dated) -> String {
+fn day_of(scene: &Scene<'_>, figure: &Dated) -> String {
     figure
         .day
         .parse()
-        .map_or_else(|_| figure.day.clone(), printed::day)
-}
-
-fn lower(name: &str) -> String {
-    let mut letters = name.chars();
-    letters.next().map_or_else(String::new, |first| {
-        first.to_lowercase().chain(letters).collect()
-    })
+        .map_or_else(|_| figure.day.clone(), |day| scene.words().day(day))
 }

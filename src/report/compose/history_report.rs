@@ -1,18 +1,18 @@
 //! The history of a system or a site composed for print: time lines of points, charts, and their tables.
 
 use crate::history::PointHistory;
-use crate::job::{Site, System};
 use crate::quantity::print;
+use crate::report::compose::account::columns;
 use crate::report::compose::history::{HistoryData, history};
 use crate::report::compose::history_charts::{
-    carbon_dioxide, column, rates, refrigerant, row, test_limits,
+    carbon_dioxide, rates, refrigerant, row, test_limits,
 };
 use crate::report::compose::history_time_line::{legend, time_line};
 use crate::report::compose::scene::Scene;
 use crate::report::compose::{contractor, document};
 use crate::report::data::{ColumnKind, Head, Table};
 use crate::report::history_data::{HistoryChapter, HistoryReport};
-use crate::report::printed;
+use crate::text::Message;
 use crate::vocabulary::Word;
 
 /// Composes the history of a system up to and with the visit of a scene.
@@ -30,15 +30,12 @@ pub fn site_history(scenes: &[Scene<'_>], draft: bool) -> Option<HistoryReport> 
     let last = scenes.iter().max_by_key(|scene| scene.visit.last_day())?;
     let chapters: Vec<Chapter<'_>> = scenes.iter().map(Chapter::of).collect::<Option<_>>()?;
     let mut report = framed(last, last.site.name(), draft);
-    report.lead = vec![format!(
-        "{} of this site: first what needs a lasting cure, then a chapter for each.",
-        printed::capital(&printed::counted(scenes.len(), "system", "systems"))
-    )];
-    report.cures = cures(&chapters);
+    report.lead = vec![last.say(&Message::of("history-site-lead").with("systems", scenes.len()))];
+    report.cures = cures(last, &chapters);
     if report.cures.rows.is_empty() {
-        report.lead.push("By these notes no part that is there now has leaked more than once, and none was left leaking.".to_owned());
+        report.lead.push(last.word("history-nothing-came-back"));
     }
-    report.systems = systems(&chapters);
+    report.systems = systems(last, &chapters);
     report.chapters = chapters
         .iter()
         .map(|chapter| chapter.composed(chapter.scene.system.name().to_owned()))
@@ -49,21 +46,24 @@ pub fn site_history(scenes: &[Scene<'_>], draft: bool) -> Option<HistoryReport> 
 /// A history without its chapters, named after what it is of.
 fn framed(scene: &Scene<'_>, name: &str, draft: bool) -> HistoryReport {
     let mut document = document(scene, draft);
-    let as_at = printed::day(scene.visit.last_day());
-    document.title = format!("History of {name}, as at {as_at}").replace('\u{a0}', " ");
+    let day = scene.visit.last_day();
+    let title = Message::of("history-title")
+        .with("name", name)
+        .with("day", day);
+    document.title = scene.say(&title).replace('\u{a0}', " ");
     name.clone_into(&mut document.footer.system);
     HistoryReport {
         document,
         contractor: contractor(scene),
         head: Head {
-            kind: "History".to_owned(),
-            date: format!("as at {as_at}"),
+            kind: scene.word("history-kind"),
+            date: scene.say(&Message::of("as-at").with("day", day)),
             system: name.to_owned(),
             ..Head::default()
         },
         notes: vec![
-            "The absence of a record is not the absence of a leak: a year without an entry is one of which nothing is noted, not one without a leak.".to_owned(),
-            "A place that was looked at without a sign showed nothing at that visit, by the method of that visit; a smaller leak may have been there.".to_owned(),
+            scene.word("history-absence"),
+            scene.word("history-looked-at"),
         ],
         ..HistoryReport::default()
     }
@@ -94,24 +94,24 @@ impl<'a> Chapter<'a> {
 
     fn composed(&self, title: String) -> HistoryChapter {
         let (scene, data) = (self.scene, &self.data);
-        let several = scene.system.several_circuits();
-        let points = time_line(&self.lives);
+        let points = time_line(&self.lives, scene.words());
         let mut charts = Vec::new();
-        for circuit in &data.circuits {
-            charts.extend(refrigerant(scene, circuit, several));
-            charts.extend(carbon_dioxide(circuit, several));
+        for (circuit, figures) in data.circuits.iter().zip(&scene.figures.circuits) {
+            let choice = scene.system.circuit_choice(figures.circuit);
+            charts.extend(refrigerant(scene, circuit, &choice));
+            charts.extend(carbon_dioxide(scene, circuit, &choice));
         }
         charts.extend(rates(scene, data));
         charts.extend(test_limits(scene, data));
         HistoryChapter {
             title,
-            lead: lead(data, several),
-            legend: legend(&points),
+            lead: lead(scene, data),
+            legend: legend(&points, scene.words()),
             points,
             point_table: self.point_table(),
             charts,
-            visits: visits(data),
-            earlier: earlier(scene.site, scene.system),
+            visits: visits(scene, data),
+            earlier: earlier(scene),
         }
     }
 
@@ -139,21 +139,24 @@ impl<'a> Chapter<'a> {
         });
         Table {
             title: String::new(),
-            columns: vec![
-                column("Where", ColumnKind::Text),
-                column("Leaks", ColumnKind::Number),
-                column("Repairs held, days", ColumnKind::Short),
-                column("Last looked at", ColumnKind::Short),
-                column("State", ColumnKind::Text),
-            ],
+            columns: columns(
+                self.scene,
+                &[
+                    ("head-where", ColumnKind::Text),
+                    ("head-leaks", ColumnKind::Number),
+                    ("head-repairs-held", ColumnKind::Short),
+                    ("head-last-looked-at", ColumnKind::Short),
+                    ("head-state", ColumnKind::Text),
+                ],
+            ),
             rows: rows.collect(),
-            note: "Those that need a lasting cure come first. Leaks are of the part that is there now; a replaced part begins anew. Days are from each repair until the place was found leaking again.".to_owned(),
+            note: self.scene.word("history-points-note"),
         }
     }
 }
 
 /// Points of several systems that need a lasting cure, those that leaked most often first.
-fn cures(chapters: &[Chapter<'_>]) -> Table {
+fn cures(scene: &Scene<'_>, chapters: &[Chapter<'_>]) -> Table {
     let mut all: Vec<_> = chapters
         .iter()
         .flat_map(|chapter| chapter.lives.iter().map(move |life| (chapter, life)))
@@ -170,18 +173,21 @@ fn cures(chapters: &[Chapter<'_>]) -> Table {
     });
     Table {
         title: String::new(),
-        columns: vec![
-            column("System", ColumnKind::Short),
-            column("Where", ColumnKind::Text),
-            column("Leaks", ColumnKind::Number),
-            column("State", ColumnKind::Text),
-        ],
+        columns: columns(
+            scene,
+            &[
+                ("head-system", ColumnKind::Short),
+                ("head-where", ColumnKind::Text),
+                ("head-leaks", ColumnKind::Number),
+                ("head-state", ColumnKind::Text),
+            ],
+        ),
         rows: rows.collect(),
-        note: "A place needs a lasting cure if the part that is there now has leaked more than once, or was left leaking or repaired only for the time being.".to_owned(),
+        note: scene.word("history-cures-note"),
     }
 }
 
-fn systems(chapters: &[Chapter<'_>]) -> Table {
+fn systems(scene: &Scene<'_>, chapters: &[Chapter<'_>]) -> Table {
     let rows = chapters.iter().map(|chapter| {
         let lost = chapter
             .data
@@ -199,56 +205,46 @@ fn systems(chapters: &[Chapter<'_>]) -> Table {
             chapter.scene.system.name().to_owned(),
             chapter.data.visits.len().to_string(),
             leaked.to_string(),
-            crate::working::rounded(tonnes, 2),
+            scene.figure(crate::working::rounded(tonnes, 2)),
             last.map(|visit| visit.day.clone()).unwrap_or_default(),
             last.map(|visit| visit.outcome.clone()).unwrap_or_default(),
         ])
     });
     Table {
         title: String::new(),
-        columns: vec![
-            column("System", ColumnKind::Short),
-            column("Visits", ColumnKind::Number),
-            column("Points that leaked", ColumnKind::Number),
-            column("Lost, t CO₂e", ColumnKind::Number),
-            column("Last visit", ColumnKind::Short),
-            column("Its outcome", ColumnKind::Text),
-        ],
+        columns: columns(
+            scene,
+            &[
+                ("head-system", ColumnKind::Short),
+                ("head-visits", ColumnKind::Number),
+                ("head-points-leaked", ColumnKind::Number),
+                ("head-lost-co2e", ColumnKind::Number),
+                ("head-last-visit", ColumnKind::Short),
+                ("head-its-outcome", ColumnKind::Text),
+            ],
+        ),
         rows: rows.collect(),
-        note: "Lost is what visits of this book found missing, in all years.".to_owned(),
+        note: scene.word("history-systems-note"),
     }
 }
 
-fn lead(data: &HistoryData, several: bool) -> Vec<String> {
-    let mut lead = vec![format!(
-        "{} of this book, and the earlier records in it.",
-        printed::capital(&printed::counted(data.visits.len(), "visit", "visits"))
-    )];
-    for circuit in &data.circuits {
-        let since = circuit.complete_since.as_ref();
-        let since = since.and_then(|day| day.parse().ok()).map(printed::day);
-        lead.push(match (since, several) {
-            (Some(since), true) => format!(
-                "{}: the record of refrigerant is complete only since {since}.",
-                circuit.name
-            ),
-            (Some(since), false) => {
-                format!("The record of refrigerant is complete only since {since}.")
-            }
-            (None, true) => format!(
-                "{}: the notes name no day from which the record of refrigerant is complete.",
-                circuit.name
-            ),
-            (None, false) => {
-                "The notes name no day from which the record of refrigerant is complete.".to_owned()
-            }
-        });
+fn lead(scene: &Scene<'_>, data: &HistoryData) -> Vec<String> {
+    let mut lead =
+        vec![scene.say(&Message::of("history-visits").with("visits", data.visits.len()))];
+    for circuit in &scene.figures.circuits {
+        let message = match circuit.account.complete_since {
+            Some(since) => Message::of("history-complete-since").with("day", since.date()),
+            None => Message::of("history-complete-unknown"),
+        };
+        let choice = scene.system.circuit_choice(circuit.circuit);
+        lead.push(scene.say(&message.with("circuit", choice)));
     }
     lead
 }
 
 /// Records from before this book, or of others.
-fn earlier(site: &Site, system: &System) -> Table {
+fn earlier(scene: &Scene<'_>) -> Table {
+    let system = scene.system;
     let rows = system.earlier.iter().filter_map(|entry| {
         let note = &entry.note;
         let text = |noted: &Option<crate::text::Noted<String>>| {
@@ -258,15 +254,17 @@ fn earlier(site: &Site, system: &System) -> Table {
         };
         let place = match &note.point {
             Some(point) => system.point_name(&point.value),
-            None => printed::capital(&system.circuit_name(entry.circuit)),
+            None => scene.say(
+                &Message::of("circuit-named").with("circuit", system.circuit_choice(entry.circuit)),
+            ),
         };
         let mass = note.mass.as_ref();
         Some(row(vec![
             entry.at.value.date().to_string(),
-            note.what?.value.word().to_owned(),
+            scene.words().phrase(note.what?.value.word()),
             place,
             mass.map_or_else(String::new, |mass| {
-                print(&mass.value, site.units).to_string()
+                scene.figure(print(&mass.value, scene.site.units))
             }),
             text(&note.by),
             text(&note.source),
@@ -274,27 +272,33 @@ fn earlier(site: &Site, system: &System) -> Table {
     });
     Table {
         title: String::new(),
-        columns: vec![
-            column("When", ColumnKind::Short),
-            column("What", ColumnKind::Short),
-            column("Where", ColumnKind::Text),
-            column("Mass", ColumnKind::Short),
-            column("By", ColumnKind::Short),
-            column("Told by", ColumnKind::Text),
-        ],
+        columns: columns(
+            scene,
+            &[
+                ("head-when", ColumnKind::Short),
+                ("head-what", ColumnKind::Short),
+                ("head-where", ColumnKind::Text),
+                ("head-moved", ColumnKind::Short),
+                ("head-by", ColumnKind::Short),
+                ("head-told-by", ColumnKind::Text),
+            ],
+        ),
         rows: rows.collect(),
-        note: "Taken over from records of before this book or of others; marked * where they are drawn.".to_owned(),
+        note: scene.word("history-earlier-note"),
     }
 }
 
-fn visits(data: &HistoryData) -> Table {
+fn visits(scene: &Scene<'_>, data: &HistoryData) -> Table {
     Table {
         title: String::new(),
-        columns: vec![
-            column("Visit", ColumnKind::Short),
-            column("Purpose", ColumnKind::Text),
-            column("Outcome", ColumnKind::Text),
-        ],
+        columns: columns(
+            scene,
+            &[
+                ("head-visit", ColumnKind::Short),
+                ("head-purpose", ColumnKind::Text),
+                ("head-outcome", ColumnKind::Text),
+            ],
+        ),
         rows: data
             .visits
             .iter()
@@ -302,7 +306,7 @@ fn visits(data: &HistoryData) -> Table {
                 let day = visit
                     .day
                     .parse()
-                    .map_or_else(|_| visit.day.clone(), printed::day);
+                    .map_or_else(|_| visit.day.clone(), |day| scene.words().day(day));
                 row(vec![day, visit.purpose.clone(), visit.outcome.clone()])
             })
             .collect(),

@@ -2,8 +2,10 @@
 //! stacked or drawn together where records lie close.
 
 use crate::history::{LEGEND, PointHistory, Step, marks};
+use crate::language::Words;
 use crate::report::data::Tick;
 use crate::report::history_data::{TimeLine, TimeMark, TimeRow, TimeShape};
+use crate::text::Message;
 use jiff::civil::Date;
 
 /// Width of the scale on the narrowest sheet, and of what stands on it, mm. A wider sheet only leaves
@@ -16,7 +18,7 @@ const APART_MM: f64 = 0.8;
 const MOST_STEPS: i32 = 9;
 
 /// Draws the lives of points, each with the name of its place.
-pub fn time_line(lives: &[(String, PointHistory)]) -> TimeLine {
+pub fn time_line(lives: &[(String, PointHistory)], words: &Words) -> TimeLine {
     let days = || lives.iter().flat_map(|(_, life)| &life.steps);
     let (first, last) = (days().map(|s| s.day).min(), days().map(|s| s.day).max());
     let Some(scale) = first.zip(last).map(|(first, last)| Scale::of(first, last)) else {
@@ -27,13 +29,13 @@ pub fn time_line(lives: &[(String, PointHistory)]) -> TimeLine {
         rows: lives
             .iter()
             .filter(|(_, life)| !life.steps.is_empty())
-            .map(|(place, life)| row(place, life, &scale))
+            .map(|(place, life)| row(place, life, &scale, words))
             .collect(),
     }
 }
 
 /// The marks that occur, in the order of their legend.
-pub fn legend(line: &TimeLine) -> Vec<TimeMark> {
+pub fn legend(line: &TimeLine, words: &Words) -> Vec<TimeMark> {
     let drawn = || line.rows.iter().flat_map(|row| &row.marks);
     LEGEND
         .iter()
@@ -47,7 +49,7 @@ pub fn legend(line: &TimeLine) -> Vec<TimeMark> {
         .map(|(letters, meaning)| TimeMark {
             shape: shape(letters),
             letters: (*letters).to_owned(),
-            meaning: (*meaning).to_owned(),
+            meaning: words.phrase(meaning),
             ..TimeMark::default()
         })
         .collect()
@@ -128,17 +130,21 @@ impl Together {
         }
     }
 
-    fn in_words(&self) -> String {
-        let told = meaning(&self.letters);
-        match self.days.as_slice() {
-            [first, .., last] => format!("{first} to {last}: {told}, {} times", self.days.len()),
-            [day] => format!("{day}: {told}"),
-            [] => told,
-        }
+    fn in_words(&self, words: &Words) -> String {
+        let told = meaning(&self.letters, words);
+        let message = match self.days.as_slice() {
+            [first, .., last] => Message::of("mark-times")
+                .with("first", first.to_string())
+                .with("last", last.to_string())
+                .with("times", self.days.len()),
+            [day] => Message::of("mark-once").with("day", day.to_string()),
+            [] => return told,
+        };
+        words.say(&message.with("told", told))
     }
 }
 
-fn row(place: &str, life: &PointHistory, scale: &Scale) -> TimeRow {
+fn row(place: &str, life: &PointHistory, scale: &Scale, words: &Words) -> TimeRow {
     let mut drawn = Vec::new();
     let mut ends: Vec<f64> = Vec::new();
     let all = together(life);
@@ -174,10 +180,10 @@ fn row(place: &str, life: &PointHistory, scale: &Scale) -> TimeRow {
             });
         }
     }
-    let words: Vec<String> = all.iter().map(Together::in_words).collect();
+    let told: Vec<String> = all.iter().map(|marks| marks.in_words(words)).collect();
     TimeRow {
         place: place.to_owned(),
-        alt: format!("{place}. {}.", words.join("; ")),
+        alt: format!("{place}. {}.", told.join("; ")),
         marks: drawn,
         lanes: ends.len().max(1),
     }
@@ -206,16 +212,23 @@ fn letters(life: &PointHistory, step: &Step) -> Vec<String> {
 }
 
 /// What letters mean, in the words of the legend.
-fn meaning(letters: &str) -> String {
+fn meaning(letters: &str, words: &Words) -> String {
     let of = |wanted: &str| {
         let known = LEGEND.iter().find(|(letters, _)| *letters == wanted);
-        known.map_or("", |(_, meaning)| meaning.split(';').next().unwrap_or(""))
+        let meaning = known.map_or_else(String::new, |(_, meaning)| words.phrase(meaning));
+        meaning
+            .split(';')
+            .next()
+            .unwrap_or("")
+            .trim_end()
+            .to_owned()
     };
     let told = of(letters.trim_end_matches('*'));
     if letters.ends_with('*') {
-        format!("{told}, {}", of("*"))
+        let message = Message::of("mark-told-by").with("told", told);
+        words.say(&message.with("by", of("*")))
     } else {
-        told.to_owned()
+        told
     }
 }
 

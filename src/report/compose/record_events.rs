@@ -4,13 +4,13 @@
 use crate::job::{Finding, Search, Visit};
 use crate::notes::Proof;
 use crate::quantity::print;
-use crate::report::compose::history_charts::{column, row};
+use crate::report::compose::account::columns;
+use crate::report::compose::history_charts::row;
 use crate::report::compose::pressure_tests::pressure_verdict;
 use crate::report::compose::scene::Scene;
 use crate::report::compose::vacuum_tests::vacuum_verdict;
 use crate::report::data::{ColumnKind, Table};
-use crate::report::printed;
-use crate::text::Span;
+use crate::text::{Message, Span, capital};
 use crate::vocabulary::Word;
 use crate::working::outcome::{is_leak, moment_of, outcome, shown};
 use crate::working::pressure_test::hold;
@@ -42,7 +42,7 @@ pub(super) fn events(scene: &Scene<'_>) -> Table {
     let rows = all.into_iter().map(|event| {
         row(vec![
             event.day.to_string(),
-            printed::capital(&event.what),
+            capital(&event.what),
             event.place,
             event.result,
             scene.sources.place(event.span),
@@ -50,13 +50,16 @@ pub(super) fn events(scene: &Scene<'_>) -> Table {
     });
     Table {
         title: String::new(),
-        columns: vec![
-            column("When", ColumnKind::Short),
-            column("What", ColumnKind::Short),
-            column("Where", ColumnKind::Text),
-            column("Mass or result", ColumnKind::Text),
-            column("Noted at", ColumnKind::Name),
-        ],
+        columns: columns(
+            scene,
+            &[
+                ("head-when", ColumnKind::Short),
+                ("head-what", ColumnKind::Short),
+                ("head-where", ColumnKind::Text),
+                ("head-mass-or-result", ColumnKind::Text),
+                ("head-noted-at", ColumnKind::Name),
+            ],
+        ),
         rows: rows.collect(),
         note: String::new(),
     }
@@ -74,13 +77,17 @@ fn earlier(scene: &Scene<'_>) -> Vec<Event> {
             let note = &entry.note;
             let point = note.point.as_ref();
             let mass = note.mass.as_ref();
-            let mass = mass.map(|mass| print(&mass.value, scene.site.units).to_string());
-            let by = note.by.as_ref().map(|by| format!("by {}", by.value));
+            let mass = mass.map(|mass| scene.figure(print(&mass.value, scene.site.units)));
+            let by = note
+                .by
+                .as_ref()
+                .map(|by| scene.say(&Message::of("event-by").with("by", by.value.as_str())));
             let source = note.source.as_ref().map(|source| source.value.clone());
             let parts: Vec<String> = [mass, by, source].into_iter().flatten().collect();
             Some(Event {
                 day: entry.at.value.date(),
-                what: format!("{}, earlier record", note.what?.value.word()),
+                what: scene
+                    .say(&Message::of("event-earlier").phrase("what", note.what?.value.word())),
                 place: point.map_or_else(
                     || circuit(scene, entry.circuit),
                     |point| scene.system.point_name(&point.value),
@@ -93,7 +100,8 @@ fn earlier(scene: &Scene<'_>) -> Vec<Event> {
 }
 
 fn circuit(scene: &Scene<'_>, number: usize) -> String {
-    printed::capital(&scene.system.circuit_name(number))
+    let choice = scene.system.circuit_choice(number);
+    scene.say(&Message::of("circuit-named").with("circuit", choice))
 }
 
 fn of_visit(scene: &Scene<'_>, number: usize, visit: &Visit) -> Vec<Event> {
@@ -101,10 +109,11 @@ fn of_visit(scene: &Scene<'_>, number: usize, visit: &Visit) -> Vec<Event> {
     if let Some(purpose) = visit.note.as_ref().and_then(|note| note.purpose) {
         events.push(Event {
             day: visit.name.date,
-            what: format!("visit: {}", purpose.value.word()),
+            what: scene.say(&Message::of("event-visit").phrase("purpose", purpose.value.word())),
             place: scene.system.name().to_owned(),
-            result: outcome(scene.system, number)
-                .map_or_else(String::new, |outcome| shown(outcome.kind).to_owned()),
+            result: outcome(scene.system, number).map_or_else(String::new, |outcome| {
+                scene.words().phrase(shown(outcome.kind))
+            }),
             span: purpose.span,
         });
     }
@@ -118,13 +127,23 @@ fn of_visit(scene: &Scene<'_>, number: usize, visit: &Visit) -> Vec<Event> {
         events.push(Event {
             day: movement.at.value.date(),
             what: match movement.why {
-                Some(why) => format!("{}, {}", movement.kind.word(), why.word()),
-                None => movement.kind.word().to_owned(),
+                Some(why) => scene.say(
+                    &Message::of("event-moved")
+                        .phrase("kind", movement.kind.word())
+                        .phrase("why", why.word()),
+                ),
+                None => scene.words().phrase(movement.kind.word()),
             },
             place: circuit(scene, movement.circuit),
             result: cylinder.map_or_else(
                 || mass.clone(),
-                |cylinder| format!("{mass}, cylinder {}", cylinder.value),
+                |cylinder| {
+                    scene.say(
+                        &Message::of("event-with-cylinder")
+                            .with("mass", mass.clone())
+                            .with("cylinder", cylinder.value.0.clone()),
+                    )
+                },
             ),
             span: movement.amount.span(),
         });
@@ -134,11 +153,17 @@ fn of_visit(scene: &Scene<'_>, number: usize, visit: &Visit) -> Vec<Event> {
             continue;
         };
         let held = hold(test, tested, visit);
-        let section = test.section().map(|section| format!(", section {section}"));
+        let section = test.section().map(|section| {
+            scene.say(
+                &Message::of("event-tested")
+                    .with("circuit", scene.system.circuit_choice(test.circuit))
+                    .with("section", section.to_string()),
+            )
+        });
         events.push(Event {
             day: test.end.at.value.date(),
-            what: format!("pressure test {}", test.id),
-            place: circuit(scene, test.circuit) + &section.unwrap_or_default(),
+            what: scene.say(&Message::of("event-pressure-test").with("test", test.id.0.clone())),
+            place: section.unwrap_or_else(|| circuit(scene, test.circuit)),
             result: pressure_verdict(scene, &held),
             span: test.end.at.span,
         });
@@ -146,7 +171,7 @@ fn of_visit(scene: &Scene<'_>, number: usize, visit: &Visit) -> Vec<Event> {
     for test in &visit.vacuum_tests {
         events.push(Event {
             day: test.end.at.value.date(),
-            what: format!("vacuum test {}", test.id),
+            what: scene.say(&Message::of("event-vacuum-test").with("test", test.id.0.clone())),
             place: circuit(scene, test.circuit),
             result: vacuum_verdict(scene, test, &rise(test, scene.system, visit)),
             span: test.end.at.span,
@@ -159,19 +184,18 @@ fn searched(scene: &Scene<'_>, search: &Search) -> Event {
     let all = search.note.all_visible.map(|all| all.value);
     Event {
         day: search.started.value.date(),
-        what: match all {
-            Some(true) => "leak inspection, all that is visible and accessible".to_owned(),
-            Some(false) => "search, not of all that is visible and accessible".to_owned(),
-            None => "search".to_owned(),
-        },
+        what: scene.word(match all {
+            Some(true) => "event-inspection",
+            Some(false) => "event-search-in-part",
+            None => "event-search",
+        }),
         place: search.circuit.map_or_else(
             || scene.system.name().to_owned(),
             |number| circuit(scene, number),
         ),
-        result: search
-            .note
-            .method
-            .map_or_else(String::new, |method| method.value.word().to_owned()),
+        result: search.note.method.map_or_else(String::new, |method| {
+            scene.words().phrase(method.value.word())
+        }),
         span: search.started.span,
     }
 }
@@ -179,39 +203,45 @@ fn searched(scene: &Scene<'_>, search: &Search) -> Event {
 /// A leak, its repairs and what was looked at after them.
 fn leak(scene: &Scene<'_>, visit: &Visit, finding: &Finding) -> Vec<Event> {
     let note = &finding.note;
-    let event = |day: Date, what: &str, result: String, span: Span| Event {
+    let event = |day: Date, what: &'static str, result: String, span: Span| Event {
         day,
-        what: what.to_owned(),
+        what: scene.word(what),
         place: scene.place(finding),
         result,
         span,
     };
-    let state = note.state.map(|state| state.value.word().to_owned());
+    let state = note
+        .state
+        .map(|state| scene.words().phrase(state.value.word()));
     let mut events = vec![event(
         visit.name.date,
-        "leak found",
+        "event-leak-found",
         state.unwrap_or_default(),
         note.span,
     )];
     for repair in &note.repairs {
         let at = repair.at.map(|at| moment_of(visit, at.value).date());
         let day = at.unwrap_or(visit.name.date);
-        events.push(event(day, "repair", repair.what.clone(), repair.span));
+        events.push(event(day, "event-repair", repair.what.clone(), repair.span));
     }
     for proof in &note.proofs {
         let (day, result, span) = match proof {
             Proof::Look(look) => (
                 moment_of(visit, look.at.value).date(),
-                format!("{}: {}", look.method.value.word(), look.result),
+                scene.say(
+                    &Message::of("event-look")
+                        .phrase("method", look.method.value.word())
+                        .with("result", look.result.as_str()),
+                ),
                 look.span,
             ),
             Proof::Named(name) => (
                 visit.last_day(),
-                format!("test or search {}", name.value),
+                scene.say(&Message::of("event-named-proof").with("name", name.value.to_string())),
                 name.span,
             ),
         };
-        events.push(event(day, "check of the repair", result, span));
+        events.push(event(day, "event-check", result, span));
     }
     events
 }

@@ -7,19 +7,20 @@ use crate::report::compose::record_events::events;
 use crate::report::compose::scene::Scene;
 use crate::report::compose::{contractor, document};
 use crate::report::data::{DocumentDate, Entry, Head};
-use crate::report::printed;
 use crate::report::records_data::{RecordField, RecordGroup, RecordsPack, RuleRecords};
 use crate::ruleset::{Present, RecordRow, rules_of};
-use crate::text::{Noted, Sources};
+use crate::text::{Message, Noted, capital};
 use crate::vocabulary::Word;
 use jiff::civil::Date;
 
 /// Composes the records pack of a system as at a day, of the rows that its rules ask for.
 pub fn records_pack(scene: &Scene<'_>, rows: &[RecordRow], on: Date) -> RecordsPack {
     let system = scene.system.name();
-    let as_at = printed::day(on);
     let mut document = document(scene, false);
-    document.title = format!("Records of {system}, as at {as_at}").replace('\u{a0}', " ");
+    let title = Message::of("records-title")
+        .with("system", system)
+        .with("day", on);
+    document.title = scene.say(&title).replace('\u{a0}', " ");
     document.date = DocumentDate {
         year: on.year().max(1),
         month: u8::try_from(on.month()).unwrap_or(1),
@@ -30,8 +31,8 @@ pub fn records_pack(scene: &Scene<'_>, rows: &[RecordRow], on: Date) -> RecordsP
         document,
         contractor: contractor(scene),
         head: Head {
-            kind: "Records".to_owned(),
-            date: format!("as at {as_at}"),
+            kind: scene.word("records-kind"),
+            date: scene.say(&Message::of("as-at").with("day", on)),
             system: system.to_owned(),
             line: vec![scene.site.name().to_owned()],
             particulars: Vec::new(),
@@ -41,10 +42,7 @@ pub fn records_pack(scene: &Scene<'_>, rows: &[RecordRow], on: Date) -> RecordsP
         legal: legal::rows(scene),
         rules: rules(scene, rows),
         events: events(scene),
-        notes: vec![
-            "A field that is present was written down; that it is true and enough is for its writer and the inspector to say.".to_owned(),
-            "Files are named from the root of the book, each with its line. The notes are attached to this document as data, private parts left out.".to_owned(),
-        ],
+        notes: vec![scene.word("records-present"), scene.word("records-files")],
         ..RecordsPack::default()
     }
 }
@@ -55,33 +53,28 @@ fn is_missing(row: &RecordRow) -> bool {
 
 fn lead(scene: &Scene<'_>, rows: &[RecordRow], on: Date) -> String {
     let missing = rows.iter().filter(|row| is_missing(row)).count();
-    let day = printed::day(on);
     let mut coverage = scene
         .figures
         .circuits
         .iter()
         .flat_map(|circuit| &circuit.coverage);
     let undecided = coverage.any(|(_, coverage)| coverage.undecided);
-    if rules_of(scene.site, on).is_empty() {
-        format!(
-            "No rule set is named as in force at this site on {day}, so that no field is asked for. What the notes tell stands below all the same."
-        )
+    let id = if rules_of(scene.site, on).is_empty() {
+        "records-none-in-force"
     } else if rows.is_empty() && undecided {
-        format!(
-            "The rules in force at this site on {day} do not decide whether they cover this system, so that no field is asked for here. What the notes tell stands below all the same."
-        )
+        "records-undecided"
     } else if rows.is_empty() {
-        format!(
-            "No rule set in force at this site on {day} covers this system, so that no field is asked for. What the notes tell stands below all the same."
-        )
+        "records-not-covered"
     } else if missing == 0 {
-        format!("Every field that the rules in force on {day} ask for is on record.")
+        "records-all-there"
     } else {
-        format!(
-            "Missing: {missing} of the {} fields that the rules in force on {day} ask for.",
-            rows.len()
-        )
-    }
+        "records-missing"
+    };
+    let message = Message::of(id)
+        .with("day", on)
+        .with("missing", missing)
+        .with("fields", rows.len());
+    scene.say(&message)
 }
 
 fn nameplate(scene: &Scene<'_>) -> Vec<Entry> {
@@ -89,40 +82,53 @@ fn nameplate(scene: &Scene<'_>) -> Vec<Entry> {
     let site = scene.site.note.as_ref();
     let note = scene.system.note.as_ref();
     let yes = |noted: Option<Noted<bool>>| {
-        noted.map(|noted| if noted.value { "yes" } else { "no" }.to_owned())
+        noted.map(|noted| {
+            scene.word(if noted.value {
+                "answer-yes"
+            } else {
+                "answer-no"
+            })
+        })
     };
     let mut entries = vec![
-        ("Operator", site.and_then(|site| text(&site.operator))),
-        ("Address", site.and_then(|site| text(&site.address))),
-        ("Telephone", site.and_then(|site| text(&site.telephone))),
-        ("Serial number", note.and_then(|note| text(&note.serial))),
+        ("plant-operator", site.and_then(|site| text(&site.operator))),
+        ("plant-address", site.and_then(|site| text(&site.address))),
         (
-            "Year of making",
+            "plant-telephone",
+            site.and_then(|site| text(&site.telephone)),
+        ),
+        (
+            "plant-serial-number",
+            note.and_then(|note| text(&note.serial)),
+        ),
+        (
+            "plant-year-of-making",
             note.and_then(|note| Some(note.made?.value.to_string())),
         ),
         (
-            "In service since",
-            note.and_then(|note| Some(printed::day(note.installed?.value))),
+            "plant-in-service-since",
+            note.and_then(|note| Some(scene.words().day(note.installed?.value))),
         ),
         (
-            "Category",
-            note.and_then(|note| Some(note.category?.value.word().to_owned())),
+            "plant-category",
+            note.and_then(|note| Some(scene.words().phrase(note.category?.value.word()))),
         ),
         (
-            "Labelled as hermetically sealed",
+            "plant-hermetic-label",
             note.and_then(|note| yes(note.hermetic_label)),
         ),
         (
-            "Leakage detection system",
+            "plant-detection-system",
             note.and_then(|note| yes(note.leak_detection_system)),
         ),
     ];
     let mut list: Vec<Entry> = entries
         .drain(..)
-        .filter_map(|(key, value)| Some(entry(key.to_owned(), value?)))
+        .filter_map(|(key, value)| Some(entry(scene.word(key), value?)))
         .collect();
     for circuit in &scene.figures.circuits {
-        let name = printed::capital(&scene.system.circuit_name(circuit.circuit));
+        let choice = scene.system.circuit_choice(circuit.circuit);
+        let name = scene.say(&Message::of("circuit-named").with("circuit", choice));
         if let Some(plate) = charge(scene, circuit.circuit) {
             list.push(entry(name, plate));
         }
@@ -143,7 +149,7 @@ fn charge(scene: &Scene<'_>, circuit: usize) -> Option<String> {
     let entry = scene.system.in_force(circuit, scene.visit.last_day())?;
     let refrigerant = entry.refrigerant.map(|gas| gas.designation.to_owned());
     let full = entry.note.full_charge.as_ref();
-    let full = full.map(|mass| print(&mass.value, scene.site.units).to_string());
+    let full = full.map(|mass| scene.figure(print(&mass.value, scene.site.units)));
     let figures = scene
         .figures
         .circuits
@@ -173,12 +179,17 @@ fn rule(scene: &Scene<'_>, rows: &[RecordRow]) -> Option<RuleRecords> {
     let missing = rows.iter().filter(|row| is_missing(row)).count();
     let kept = &rules.records;
     Some(RuleRecords {
-        title: rules.title.to_owned(),
+        title: scene.words().phrase(rules.title),
         lead: vec![
-            format!("Fields asked for: {}; missing: {missing}.", rows.len()),
-            format!(
-                "Records are kept for at least {} years ({}).",
-                kept.value, kept.source
+            scene.say(
+                &Message::of("records-fields")
+                    .with("fields", rows.len())
+                    .with("missing", missing),
+            ),
+            scene.say(
+                &Message::of("records-kept")
+                    .with("years", i64::from(kept.value))
+                    .phrase("source", kept.source),
             ),
         ],
         verify: rules.verify,
@@ -186,7 +197,7 @@ fn rule(scene: &Scene<'_>, rows: &[RecordRow]) -> Option<RuleRecords> {
             .chunk_by(|one, next| one.visit == next.visit)
             .map(|rows| RecordGroup {
                 title: group_title(scene, rows.first().and_then(|row| row.visit)),
-                fields: rows.iter().map(|row| field(row, scene.sources)).collect(),
+                fields: rows.iter().map(|row| field(scene, row)).collect(),
             })
             .collect(),
     })
@@ -195,30 +206,36 @@ fn rule(scene: &Scene<'_>, rows: &[RecordRow]) -> Option<RuleRecords> {
 fn group_title(scene: &Scene<'_>, visit: Option<usize>) -> String {
     let visit = visit.and_then(|number| scene.system.visits.get(number));
     let Some(visit) = visit else {
-        return "The system".to_owned();
+        return scene.word("records-of-system");
     };
-    let days = printed::days(visit.name.date, visit.last_day());
+    let days = scene.words().days(visit.name.date, visit.last_day());
     match visit.note.as_ref().and_then(|note| note.purpose) {
-        Some(purpose) => format!("{days}, {}", purpose.value.word()),
+        Some(purpose) => scene.say(
+            &Message::of("records-of-visit")
+                .with("days", days)
+                .phrase("purpose", purpose.value.word()),
+        ),
         None => days,
     }
 }
 
-fn field(row: &RecordRow, sources: &Sources) -> RecordField {
+fn field(scene: &Scene<'_>, row: &RecordRow) -> RecordField {
+    let (sources, words) = (scene.sources, scene.words());
     let (value, place) = match &row.present {
         Present::Here { value, span } => {
             let written = || {
                 let text = sources.text(*span).trim_matches('"');
                 text.split_whitespace().collect::<Vec<_>>().join(" ")
             };
-            (value.clone().unwrap_or_else(written), sources.place(*span))
+            let said = value.as_ref().map(|value| words.text(value));
+            (said.unwrap_or_else(written), sources.place(*span))
         }
         Present::Missing { file, .. } => (String::new(), file.clone()),
     };
     RecordField {
-        asked: printed::capital(row.subject.title()),
-        source: row.source.to_owned(),
-        about: row.about.clone(),
+        asked: capital(&words.phrase(row.subject.title())),
+        source: words.phrase(row.source),
+        about: words.text(&row.about),
         missing: is_missing(row),
         value,
         place,

@@ -1,1 +1,101 @@
-# Die Vorgeschichte einer Anlage oder eines Standorts.
+# Die Geschichte einer Anlage oder eines Standorts: Einleitung, Tabellen, Diagramme und Zeichen.
+
+history-kind = Anlagengeschichte
+history-title = Geschichte: { $name }, Stand { $day }
+as-at = Stand { $day }
+history-site-lead = { $systems ->
+    [one] Eine Anlage dieses Standorts: zuerst, was dauerhaft behoben werden muss, dann ihr Kapitel.
+   *[other] { $systems } Anlagen dieses Standorts: zuerst, was dauerhaft behoben werden muss, dann ein Kapitel für jede.
+}
+history-nothing-came-back = Nach diesen Notizen war kein Teil, das jetzt eingebaut ist, mehr als einmal undicht, und keines wurde undicht gelassen.
+history-absence = Wo nichts aufgezeichnet ist, kann dennoch ein Leck gewesen sein: Ein Jahr ohne Eintrag ist eines, von dem nichts notiert ist, nicht eines ohne Leck.
+history-looked-at = Eine Stelle, die ohne Anzeichen kontrolliert wurde, zeigte bei diesem Besuch und mit dessen Verfahren nichts; ein kleineres Leck kann vorhanden gewesen sein.
+history-visits = { $visits ->
+    [one] Ein Besuch dieses Buchs und die früheren Aufzeichnungen darin.
+   *[other] { $visits } Besuche dieses Buchs und die früheren Aufzeichnungen darin.
+}
+history-complete-since = { $circuit ->
+    [none] Die Kältemittelbilanz ist erst seit dem { $day } vollständig.
+   *[other] Kreis { $circuit }: Die Kältemittelbilanz ist erst seit dem { $day } vollständig.
+}
+history-complete-unknown = { $circuit ->
+    [none] Die Notizen nennen keinen Tag, von dem an die Kältemittelbilanz vollständig ist.
+   *[other] Kreis { $circuit }: Die Notizen nennen keinen Tag, von dem an die Kältemittelbilanz vollständig ist.
+}
+history-points-note = Zuerst stehen die Stellen, die dauerhaft behoben werden müssen. Gezählt sind die Lecks des Teils, das jetzt eingebaut ist; mit einem neuen Teil beginnt die Zählung neu. Die Tage zählen von jeder Reparatur bis zu dem Tag, an dem die Stelle wieder undicht gefunden wurde.
+history-cures-note = Eine Stelle muss dauerhaft behoben werden, wenn das jetzt eingebaute Teil mehr als einmal undicht war, undicht gelassen oder nur vorläufig repariert wurde.
+history-systems-note = Verloren ist, was Besuche dieses Buchs als fehlend fanden, in allen Jahren.
+history-earlier-note = Übernommen aus Aufzeichnungen von vor diesem Buch oder von anderen; in der Zeichnung mit * versehen.
+
+# Spaltenköpfe.
+head-leaks = Lecks
+head-repairs-held = Reparaturen hielten, Tage
+head-last-looked-at = Zuletzt kontrolliert
+head-state = Stand
+head-system = Anlage
+head-visits = Besuche
+head-points-leaked = Undichte Stellen
+head-lost-co2e = Verloren, t CO₂e
+head-last-visit = Letzter Besuch
+head-its-outcome = Sein Ergebnis
+head-what = Was
+head-moved = Masse
+head-by = Durch
+head-told-by = Quelle
+head-visit = Besuch
+head-purpose = Anlass
+head-outcome = Ergebnis
+head-year = Jahr
+head-charged = Eingefüllt, { $unit }
+head-charged-by-others = Von anderen eingefüllt, { $unit }
+head-recovered = Rückgewonnen, { $unit }
+head-recovered-by-others = Von anderen rückgewonnen, { $unit }
+head-leaked = Entwichen, { $unit }
+head-rate = Rate
+head-against-trigger = Gegen die Auslöseschwelle
+head-tested = Was geprüft wurde
+head-not-larger = Nicht größer als
+
+# Diagramme und ihre Tabellen.
+chart-last-eight = Die letzten acht; alle stehen in der Tabelle.
+refrigerant-by-year = { $circuit ->
+    [none] Kältemittel nach Jahren
+   *[other] Kältemittel nach Jahren, Kreis { $circuit }
+}
+refrigerant-in = Kältemittel, { $unit }
+refrigerant-caption = Gefüllt: eingefüllt. Gestreift: von anderen oder nach früheren Aufzeichnungen eingefüllt. Weiß: rückgewonnen. Gestrichelt: von anderen rückgewonnen.
+refrigerant-alt = Säulen des in jedem Jahr eingefüllten und rückgewonnenen Kältemittels; die Zahlen stehen in der Tabelle darunter.
+refrigerant-note = Entwichen ist, was bei den Einsätzen nachgefüllt werden musste, weil es fehlte, abzüglich des Rückgewonnenen. * nicht jede Bewegung des Jahres ist bekannt.
+co2e-by-year = { $circuit ->
+    [none] Verlorenes CO₂-Äquivalent nach Jahren
+   *[other] Verlorenes CO₂-Äquivalent nach Jahren, Kreis { $circuit }
+}
+co2e-in = Verlorenes CO₂-Äquivalent, t
+co2e-alt = Säulen des in jedem Jahr verlorenen CO₂-Äquivalents; die Zahlen stehen in der Tabelle darunter.
+co2e-note = Gezählt in dem Jahr, in dem das Fehlen festgestellt wurde.
+rate-in = % der Füllmenge
+rate-trigger = Auslöseschwelle, { $trigger } %
+rate-over = über { $trigger } %
+rate-not-over = nicht über { $trigger } %
+rate-alt = { $trigger ->
+    [none] Säulen der Rate bei jedem Nachfüllen; die Zahlen stehen in der Tabelle darunter.
+   *[other] Säulen der Rate bei jedem Nachfüllen, mit der Auslöseschwelle von { $trigger } % als Linie; die Zahlen stehen in der Tabelle darunter.
+}
+rate-without-category = Es ist keine Art der Anlage notiert, so dass keine Auslöseschwelle genannt werden kann.
+rate-without-rule = Was jedes Nachfüllen ersetzen musste, auf ein Jahr der Zeit seit dem vorigen bezogen; keine Regel setzt für diese Zahl eine Auslöseschwelle.
+test-limits = Druckprüfungen: kein Leck größer als
+test-limits-in = Größtes noch mögliches Leck, { $unit }
+test-limits-alt = Säulen des größten Lecks, das nach jeder Druckprüfung noch möglich war; die Zahlen stehen in der Tabelle darunter.
+test-limits-note = Prüfungen eines Tages stehen von links nach rechts in der Reihenfolge dieser Tabelle.
+test-limit-of = { $circuit ->
+    [none] { "" }
+   *[other] Kreis { $circuit },{ " " }
+}{ $section ->
+    [none] alle Abschnitte
+   *[other] Abschnitt { $section }
+}, Prüfung { $test }
+
+# Die Stellen im Lauf der Zeit in Worten.
+mark-once = { $day }: { $told }
+mark-times = { $first } bis { $last }: { $told }, { $times }-mal
+mark-told-by = { $told }, { $by }

@@ -164,3 +164,25 @@ phrase-machinery-room = Maschinenraum
 phrase-open-air = im Freien
 phrase-annualizing = Hochrechnung auf ein Jahr
 phrase-rolling-average = gleitender Durchschnitt
+
+# Zeichen im Lauf der Zeit.
+phrase-found-leaking-again-after-a-repair = nach einer Reparatur wieder undicht gefunden
+phrase-found-still-leaking = noch immer undicht gefunden
+phrase-repaired-and-noted-as-proved = repariert und als nachgewiesen notiert
+phrase-repaired-for-the-time-being-or-shut-off = vorläufig repariert oder abgesperrt
+phrase-suspected = vermutet
+phrase-suspicion-cleared = Verdacht ausgeräumt
+phrase-looked-at-nothing-shown-ok-3-for-three-visits-together = kontrolliert, nichts gezeigt; ok×3 für drei Besuche zusammen
+phrase-only-a-test-of-its-section-held = nur eine Prüfung des Abschnitts hielt
+phrase-not-reached = nicht erreicht
+phrase-part-replaced-the-count-starts-anew = Teil ersetzt, die Zählung beginnt neu
+phrase-part-taken-out = Teil ausgebaut
+phrase-by-others-or-from-earlier-records = durch andere oder nach früheren Aufzeichnungen
+
+# Warum mehr Zeit verlangt wird; ja und nein in den Notizen.
+phrase-industrial-process-shutdown = Stillsetzen eines industriellen Prozesses
+phrase-parts-not-delivered = Teile nicht geliefert
+phrase-another-law = ein anderes Gesetz
+phrase-radiological-hazard = Strahlengefahr
+phrase-true = ja
+phrase-false = nein

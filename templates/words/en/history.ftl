@@ -1,1 +1,101 @@
-# The history of a system or a site.
+# The history of a system or a site: its lead, tables, charts and marks.
+
+history-kind = History
+history-title = History of { $name }, as at { $day }
+as-at = as at { $day }
+history-site-lead = { $systems ->
+    [one] One system of this site: first what needs a lasting cure, then its chapter.
+   *[other] { CAPITAL(SPELLED($systems)) } systems of this site: first what needs a lasting cure, then a chapter for each.
+}
+history-nothing-came-back = By these notes no part that is there now has leaked more than once, and none was left leaking.
+history-absence = The absence of a record is not the absence of a leak: a year without an entry is one of which nothing is noted, not one without a leak.
+history-looked-at = A place that was looked at without a sign showed nothing at that visit, by the method of that visit; a smaller leak may have been there.
+history-visits = { $visits ->
+    [one] One visit of this book, and the earlier records in it.
+   *[other] { CAPITAL(SPELLED($visits)) } visits of this book, and the earlier records in it.
+}
+history-complete-since = { $circuit ->
+    [none] The record of refrigerant is complete only since { $day }.
+   *[other] Circuit { $circuit }: the record of refrigerant is complete only since { $day }.
+}
+history-complete-unknown = { $circuit ->
+    [none] The notes name no day from which the record of refrigerant is complete.
+   *[other] Circuit { $circuit }: the notes name no day from which the record of refrigerant is complete.
+}
+history-points-note = Those that need a lasting cure come first. Leaks are of the part that is there now; a replaced part begins anew. Days are from each repair until the place was found leaking again.
+history-cures-note = A place needs a lasting cure if the part that is there now has leaked more than once, or was left leaking or repaired only for the time being.
+history-systems-note = Lost is what visits of this book found missing, in all years.
+history-earlier-note = Taken over from records of before this book or of others; marked * where they are drawn.
+
+# Heads of columns.
+head-leaks = Leaks
+head-repairs-held = Repairs held, days
+head-last-looked-at = Last looked at
+head-state = State
+head-system = System
+head-visits = Visits
+head-points-leaked = Points that leaked
+head-lost-co2e = Lost, t CO₂e
+head-last-visit = Last visit
+head-its-outcome = Its outcome
+head-what = What
+head-moved = Mass
+head-by = By
+head-told-by = Told by
+head-visit = Visit
+head-purpose = Purpose
+head-outcome = Outcome
+head-year = Year
+head-charged = Charged, { $unit }
+head-charged-by-others = Charged by others, { $unit }
+head-recovered = Recovered, { $unit }
+head-recovered-by-others = Recovered by others, { $unit }
+head-leaked = Leaked, { $unit }
+head-rate = Rate
+head-against-trigger = Against the trigger
+head-tested = What was tested
+head-not-larger = Not larger than
+
+# Charts and their tables.
+chart-last-eight = The last eight; all stand in the table.
+refrigerant-by-year = { $circuit ->
+    [none] Refrigerant by year
+   *[other] Refrigerant by year, circuit { $circuit }
+}
+refrigerant-in = Refrigerant, { $unit }
+refrigerant-caption = Filled: charged. Striped: charged by others or in earlier records. White: recovered. Dashed: recovered by others.
+refrigerant-alt = Bars of the refrigerant charged and recovered in each year; the numbers stand in the table below.
+refrigerant-note = Leaked is what jobs had to add because it was missing, net of what they recovered. * not every movement of the year is known.
+co2e-by-year = { $circuit ->
+    [none] CO₂ equivalent lost by year
+   *[other] CO₂ equivalent lost by year, circuit { $circuit }
+}
+co2e-in = CO₂ equivalent lost, t
+co2e-alt = Bars of the CO₂ equivalent lost in each year; the numbers stand in the table below.
+co2e-note = Counted in the year in which it was found missing.
+rate-in = % of the full charge
+rate-trigger = trigger, { $trigger } %
+rate-over = over { $trigger } %
+rate-not-over = not over { $trigger } %
+rate-alt = { $trigger ->
+    [none] Bars of the rate at each addition; the numbers stand in the table below.
+   *[other] Bars of the rate at each addition, with the trigger of { $trigger } % as a line; the numbers stand in the table below.
+}
+rate-without-category = No category is noted, so that no trigger can be named.
+rate-without-rule = What each addition had to make up, per year of the time since the one before; no rule sets a trigger for this figure.
+test-limits = Pressure tests: no leak larger than
+test-limits-in = Largest leak left possible, { $unit }
+test-limits-alt = Bars of the largest leak that each pressure test left possible; the numbers stand in the table below.
+test-limits-note = Tests of a day stand from left to right in the order of this table.
+test-limit-of = { $circuit ->
+    [none] { "" }
+   *[other] circuit { $circuit },{ " " }
+}{ $section ->
+    [none] all sections
+   *[other] section { $section }
+}, test { $test }
+
+# The points over time in words.
+mark-once = { $day }: { $told }
+mark-times = { $first } to { $last }: { $told }, { $times } times
+mark-told-by = { $told }, { $by }

@@ -1,1 +1,64 @@
-# La carpeta de registros para un inspector.
+# El registro para la inspección: introducción, placa, datos y hechos.
+
+records-kind = Registro
+records-title = Registro: { $system }, a { $day }
+records-present = Un dato presente fue anotado; si es cierto y suficiente, corresponde decirlo a quien lo anotó y a la inspección.
+records-files = Los archivos se nombran desde la raíz del libro, cada uno con su línea. Las notas van adjuntas a este documento como datos, sin sus partes privadas.
+records-none-in-force = Para este emplazamiento no se nombran normas vigentes a { $day }, de modo que no se exige ningún dato. Lo que dicen las notas figura abajo de todos modos.
+records-undecided = Las normas vigentes en este emplazamiento a { $day } no deciden si incluyen esta instalación, de modo que aquí no se exige ningún dato. Lo que dicen las notas figura abajo de todos modos.
+records-not-covered = Las normas vigentes en este emplazamiento a { $day } no incluyen esta instalación, de modo que no se exige ningún dato. Lo que dicen las notas figura abajo de todos modos.
+records-all-there = Constan todos los datos que exigen las normas vigentes a { $day }.
+records-missing = Faltan { $missing } de los { $fields } datos que exigen las normas vigentes a { $day }.
+records-fields = Datos exigidos: { $fields }; faltan: { $missing }.
+records-kept = Los registros se conservan al menos { $years } años ({ $source }).
+records-of-system = La instalación
+records-of-visit = { $days }, { $purpose }
+plant-telephone = Teléfono
+plant-serial-number = Número de serie
+plant-year-of-making = Año de fabricación
+plant-hermetic-label = Etiquetado como sellado herméticamente
+plant-detection-system = Sistema de detección de fugas
+answer-yes = sí
+answer-no = no
+
+# Lo que consta.
+record-circuit = { $circuit ->
+    [none] la instalación
+   *[other] circuito { $circuit }
+}
+record-due-by = debido a más tardar el { $day }
+record-plan-made = plan hecho el { $day }
+record-reported = declarado el { $day }
+record-leaks-found = { $method }, { $leaks ->
+    [0] nada encontrado
+    [one] 1 fuga encontrada
+   *[other] { $leaks } fugas encontradas
+}
+record-cylinder = botella { $cylinder }
+record-destroyed = { $moved }, de lo que se destruyó el { $share }
+record-recovered-before = recuperado antes en esta botella
+record-moved = { $mass } el { $day }
+record-rate = { $rate } ({ LOWER($method) })
+
+# Hechos.
+head-mass-or-result = Masa o resultado
+head-noted-at = Anotado en
+event-earlier = { $what }, registro anterior
+event-by = por { $by }
+event-visit = visita: { $purpose }
+event-moved = { $kind }, { $why }
+event-with-cylinder = { $mass }, botella { $cylinder }
+event-pressure-test = ensayo de presión { $test }
+event-vacuum-test = ensayo de vacío { $test }
+event-tested = { $circuit ->
+    [none] La instalación
+   *[other] Circuito { $circuit }
+}, tramo { $section }
+event-inspection = control de fugas, todo lo visible y accesible
+event-search-in-part = búsqueda, no de todo lo visible y accesible
+event-search = búsqueda de fugas
+event-leak-found = fuga encontrada
+event-repair = reparación
+event-look = { $method }: { $result }
+event-named-proof = ensayo o búsqueda { $name }
+event-check = revisión de la reparación

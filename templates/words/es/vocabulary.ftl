@@ -164,3 +164,25 @@ phrase-machinery-room = sala de máquinas
 phrase-open-air = aire libre
 phrase-annualizing = extrapolación al año
 phrase-rolling-average = media móvil
+
+# Marcas en el tiempo.
+phrase-found-leaking-again-after-a-repair = hallado de nuevo con fuga tras una reparación
+phrase-found-still-leaking = hallado aún con fuga
+phrase-repaired-and-noted-as-proved = reparado y anotado como comprobado
+phrase-repaired-for-the-time-being-or-shut-off = reparado de forma provisional, o aislado
+phrase-suspected = bajo sospecha
+phrase-suspicion-cleared = sospecha descartada
+phrase-looked-at-nothing-shown-ok-3-for-three-visits-together = revisado, no se mostró nada; ok×3 para tres visitas juntas
+phrase-only-a-test-of-its-section-held = solo aguantó un ensayo de su tramo
+phrase-not-reached = no alcanzado
+phrase-part-replaced-the-count-starts-anew = pieza cambiada, la cuenta empieza de cero
+phrase-part-taken-out = pieza retirada
+phrase-by-others-or-from-earlier-records = por otros, o según registros anteriores
+
+# Por qué se pide más tiempo; sí y no en las notas.
+phrase-industrial-process-shutdown = parada de un proceso industrial
+phrase-parts-not-delivered = piezas no entregadas
+phrase-another-law = otra ley
+phrase-radiological-hazard = riesgo radiológico
+phrase-true = sí
+phrase-false = no

@@ -164,3 +164,25 @@ phrase-machinery-room = salle des machines
 phrase-open-air = plein air
 phrase-annualizing = extrapolation à l’année
 phrase-rolling-average = moyenne glissante
+
+# Repères au fil du temps.
+phrase-found-leaking-again-after-a-repair = retrouvé fuyant après une réparation
+phrase-found-still-leaking = trouvé toujours fuyant
+phrase-repaired-and-noted-as-proved = réparé et noté comme prouvé
+phrase-repaired-for-the-time-being-or-shut-off = réparé à titre provisoire, ou isolé
+phrase-suspected = soupçonné
+phrase-suspicion-cleared = soupçon levé
+phrase-looked-at-nothing-shown-ok-3-for-three-visits-together = contrôlé, rien ne s’est montré ; ok×3 pour trois visites ensemble
+phrase-only-a-test-of-its-section-held = seul un essai de son tronçon a tenu
+phrase-not-reached = non atteint
+phrase-part-replaced-the-count-starts-anew = pièce remplacée, le compte repart de zéro
+phrase-part-taken-out = pièce déposée
+phrase-by-others-or-from-earlier-records = par d’autres, ou d’après des inscriptions antérieures
+
+# Pourquoi plus de temps est demandé ; oui et non dans les notes.
+phrase-industrial-process-shutdown = arrêt d’un procédé industriel
+phrase-parts-not-delivered = pièces non livrées
+phrase-another-law = une autre loi
+phrase-radiological-hazard = danger radiologique
+phrase-true = oui
+phrase-false = non
