@@ -5,12 +5,12 @@ caution-background-hides-leak = se confió en un detector de fugas en aire que y
 phrase-the-detector-takes-the-gas-in-the-air-for-its-zero-or-alarms-ever = El detector toma por cero el gas del aire, o suena en todas partes: una fuga pequeña no destaca.
 caution-brazed-without-purge = esta unión se soldó sin barrido de nitrógeno
 phrase-scale-forms-inside-the-hot-pipe-comes-loose-and-blocks-driers-str = Dentro del tubo caliente se forma cascarilla, que se suelta y obstruye filtros deshidratadores, tamices y válvulas.
-caution-bubbles-before-detector = en «{ $finding }» se miró { $method ->
+caution-bubbles-before-detector = en «{ $finding }» se buscó { $method ->
     [electronic] con el detector electrónico
     [tracer] con gas trazador
    *[other] con la lámpara haloide
 } después de la solución jabonosa
-phrase-solution-closes-small-leaks-for-a-while-and-wets-or-poisons-a-sen = La solución cierra un rato las fugas pequeñas y moja o envenena un sensor: su silencio después muestra poco, y una alarma puede ser de la solución.
+phrase-solution-closes-small-leaks-for-a-while-and-wets-or-poisons-a-sen = La solución cierra un rato las fugas pequeñas y moja o contamina un sensor: su silencio después muestra poco, y una alarma puede ser de la solución.
 caution-certificate-category-wrong = la categoría { $category } de { $person } no cubre este trabajo
 phrase-the-law-asks-for-a-certificate-that-covers-the-work-what-was-done = La ley exige un certificado que cubra el trabajo: lo hecho sin él puede no contar.
 caution-certificate-expired = el certificado de { $person } estaba caducado el { $day }
@@ -31,11 +31,11 @@ caution-detector-not-proved = { $detector ->
     [none] el detector
    *[other] el detector «{ $detector }»
 } no se probó con una fuga de referencia el { $day }
-phrase-a-sensor-that-is-worn-flooded-or-switched-off-is-silent-everywher = Un sensor gastado, saturado o apagado calla en todas partes, y el silencio se lee como estanqueidad.
-caution-drier-not-replaced = el circuito se abrió aquí, y nada se dice de su filtro deshidratador
+phrase-a-sensor-that-is-worn-flooded-or-switched-off-is-silent-everywher = Un sensor gastado, saturado o apagado calla en todas partes, y el silencio se toma por estanqueidad.
+caution-drier-not-replaced = el circuito se abrió aquí, y no consta nada de su filtro deshidratador
 phrase-a-drier-that-has-been-open-to-the-air-takes-up-moisture-and-is-so = Un filtro deshidratador que ha estado abierto al aire toma humedad y se agota pronto; el agua que queda dentro forma ácido, hielo en la válvula de expansión y nuevas fugas.
-caution-dye-from-earlier-leak = el colorante en «{ $finding }» puede venir de una fuga anterior
-phrase-dye-stays-where-it-came-out-and-glows-for-years-this-may-be-the-o = El colorante se queda donde salió y brilla durante años: este puede ser el de la fuga antigua.
+caution-dye-from-earlier-leak = el tinte en «{ $finding }» puede venir de una fuga anterior
+phrase-dye-stays-where-it-came-out-and-glows-for-years-this-may-be-the-o = El tinte se queda donde salió y brilla durante años: este puede ser el de la fuga antigua.
 caution-flame-near-flammable = se usó una llama ({ $method ->
     [halide] lámpara haloide
    *[other] { $method }
@@ -58,20 +58,20 @@ phrase-the-gas-in-the-pipe-follows-its-own-warmth-not-that-of-the-thermo = El ga
 caution-hold-too-coarse-for-leak = el ensayo «{ $test }» no podría haber mostrado la fuga «{ $finding }»
 phrase-the-gauge-would-have-stood-still-with-the-leak-as-it-was-before-t = El manómetro no se habría movido con la fuga tal como era antes de la reparación: el ensayo no prueba nada sobre ella.
 caution-hydrogen-above-five-percent = el ensayo «{ $test }» se hizo con más del 5 % de hidrógeno
-phrase-above-about-5-5-hydrogen-in-nitrogen-the-mixture-can-burn-in-air = Por encima de un 5,5 % aproximado de hidrógeno en nitrógeno, la mezcla puede arder en el aire.
-caution-hydrogen-mixed-on-site = el gas del ensayo «{ $test }» se mezcló en la obra
-phrase-a-mixture-made-on-site-is-nowhere-the-same-part-of-it-can-hold-mo = Una mezcla hecha en la obra no es igual en ninguna parte: una porción puede tener más hidrógeno del que puede haber en el aire sin arder, y una botella de hidrógeno puro es un peligro de por sí.
+phrase-above-about-5-5-hydrogen-in-nitrogen-the-mixture-can-burn-in-air = Por encima de aproximadamente un 5,5 % de hidrógeno en nitrógeno, la mezcla puede arder en el aire.
+caution-hydrogen-mixed-on-site = el gas del ensayo «{ $test }» se mezcló in situ
+phrase-a-mixture-made-on-site-is-nowhere-the-same-part-of-it-can-hold-mo = Una mezcla hecha in situ no es igual en ninguna parte: una porción puede tener más hidrógeno del que puede haber en el aire sin arder, y una botella de hidrógeno puro es un peligro de por sí.
 caution-instrument-check-overdue = el detector «{ $detector }» se había comprobado por última vez el { $day }, más de 12 meses antes
 phrase-a-check-with-it-may-not-count-as-the-leak-check-that-the-rule-ask = Un control hecho con él puede no contar como el control de fugas que exige la norma, y su sensibilidad no se conoce.
 caution-low-pressure-search = se buscó con un detector a solo { $pressure }
 phrase-a-leak-lets-out-less-the-lower-the-pressure-at-or-below-the-press = Cuanto más baja es la presión, menos deja salir una fuga; a la presión del aire o por debajo no sale nada.
 caution-method-blind-to-refrigerant = { $method ->
-    [litmus] el tornasol
+    [litmus] el papel de tornasol
    *[other] una lámpara haloide
 } no puede mostrar { $refrigerant }
-phrase-litmus-turns-with-ammonia-only-and-the-flame-of-the-torch-colours = El tornasol solo vira con amoníaco, y la llama de la lámpara solo se colorea con cloro: con otros refrigerantes ambos no muestran nada, por grande que sea la fuga.
+phrase-litmus-turns-with-ammonia-only-and-the-flame-of-the-torch-colours = El papel de tornasol solo vira con amoníaco, y la llama de la lámpara solo se colorea con cloro: con otros refrigerantes ambos no muestran nada, por grande que sea la fuga.
 caution-moisture-read-as-leak = «{ $finding }» se basa en una subida que se estabiliza
-phrase-a-leak-goes-on-rising-to-the-pressure-of-the-air-a-rise-that-leve = Con una fuga la presión sube hasta la del aire. Una subida que se estabiliza es humedad, o gas que sale del aceite: buscar una fuga que no está cuesta un día, y el agua se queda dentro.
+phrase-a-leak-goes-on-rising-to-the-pressure-of-the-air-a-rise-that-leve = Con una fuga la presión sube hasta la del aire. Una subida que se estabiliza es humedad, o gas que sale del aceite: buscar una fuga que no existe cuesta un día, y el agua se queda dentro.
 caution-moved-more-than-charge = { $mass } { $kind ->
     [charged] cargados { $circuit ->
         [none] en la instalación
@@ -106,7 +106,7 @@ caution-proof-before-repair = «{ $finding }» se reparó otra vez después de s
 phrase-a-test-made-before-the-last-work-at-a-joint-does-not-show-how-the = Un ensayo hecho antes del último trabajo en una unión no muestra cómo está la unión ahora.
 caution-proof-coarser-than-leak = la única comprobación de «{ $finding }» no podría haber mostrado esa fuga
 phrase-the-detector-would-have-been-silent-before-the-repair-as-well-its = El detector también habría callado antes de la reparación; su silencio no prueba nada.
-caution-proved-by-looking = la reparación de «{ $finding }» se comprobó solo a la vista
+caution-proved-by-looking = la reparación de «{ $finding }» se comprobó solo mirando
 phrase-a-joint-can-leak-for-weeks-before-oil-or-a-low-charge-shows-it-th = Una unión puede fugar semanas antes de que lo muestre el aceite o una carga baja; que no se vea ningún indicio muestra muy poco.
 caution-recovered-gas-to-another-owner = la botella «{ $cylinder }» contenía gas recuperado en este lugar: { $site }
 phrase-used-gas-may-carry-moisture-acid-and-other-gases-from-the-first-p = El gas usado puede llevar humedad, ácido y otros gases de la primera instalación a la segunda; algunas leyes solo lo dejan cambiar de dueño cuando un regenerador lo ha limpiado y analizado.
@@ -114,8 +114,8 @@ caution-reference-leak-of-another-kind = el detector se probó con { $tried } y 
 phrase-a-sensor-for-one-kind-of-gas-may-not-answer-to-the-other-at-all-t = Un sensor para una clase de gas puede no responder en absoluto a la otra: la prueba muestra que funciona, no que habría encontrado esta fuga.
 caution-repaired-not-retested = «{ $finding }» se reparó y no se volvió a ensayar
 phrase-many-repairs-do-not-hold-at-once-until-it-is-tested-nobody-knows-a = Muchas reparaciones no aguantan a la primera; hasta que se ensaya nadie lo sabe, y la pérdida puede seguir.
-caution-rise-at-moving-temperature = una subida del vacío a temperatura variable es la única comprobación de «{ $finding }»
-phrase-as-a-system-warms-oil-and-walls-give-off-more-gas-as-it-cools-les = Cuando una instalación se calienta, el aceite y las paredes sueltan más gas, cuando se enfría, menos: la subida muestra entonces el calor y no la fuga.
+caution-rise-at-moving-temperature = una subida del vacío a temperatura cambiante es la única comprobación de «{ $finding }»
+phrase-as-a-system-warms-oil-and-walls-give-off-more-gas-as-it-cools-les = Cuando una instalación se calienta, el aceite y las paredes desprenden más gas; cuando se enfría, menos: la subida muestra entonces el calor y no la fuga.
 caution-search-in-moving-air = se confió en un detector de fugas en aire en movimiento («{ $word }»)
 phrase-moving-air-carries-leaking-gas-away-before-it-reaches-the-sensor-s = El aire en movimiento se lleva el gas antes de que llegue al sensor: el silencio muestra entonces poco.
 caution-search-stopped-at-first-leak = se encontró una fuga, y en estos puntos no se buscó: { $points }{ $more ->
@@ -137,9 +137,9 @@ caution-sign-without-direct-check = «{ $finding }» se basa en un solo indicio
 phrase-a-sign-alone-neither-shows-a-leak-nor-clears-it-and-the-rule-asks = Un indicio por sí solo ni muestra una fuga ni la descarta, y la norma exige después un método directo.
 caution-strength-pressure-without-source = el ensayo de resistencia «{ $test }» se hizo a { $factor } veces la placa, y ninguna nota dice de quién es ese valor
 phrase-a-strength-test-that-is-too-low-shows-nothing-beyond-daily-use-on = Un ensayo de resistencia demasiado bajo no muestra nada más allá del uso diario; uno demasiado alto puede forzar o reventar piezas.
-caution-test-coarser-than-limit = el ensayo «{ $test }» no puede mostrar este límite: un escalón de su manómetro es una fuga de { $leak }
-phrase-a-leak-of-the-limit-would-not-have-moved-the-gauge-by-one-step-th = Una fuga igual al límite no habría movido el manómetro un escalón: que se quedara quieto no muestra nada sobre el límite.
-caution-test-gas-with-refrigerant-inside = el ensayo «{ $test }» metió gas de ensayo { $circuit ->
+caution-test-coarser-than-limit = el ensayo «{ $test }» no puede mostrar este límite: una división de su manómetro equivale a una fuga de { $leak }
+phrase-a-leak-of-the-limit-would-not-have-moved-the-gauge-by-one-step-th = Una fuga igual al límite no habría movido el manómetro ni una división: que se quedara quieto no muestra nada sobre el límite.
+caution-test-gas-with-refrigerant-inside = el ensayo «{ $test }» introdujo gas de ensayo { $circuit ->
     [none] en la instalación
    *[other] en el circuito { $circuit }
 } con refrigerante todavía dentro

@@ -4,7 +4,7 @@ circuit-named = { $circuit ->
     [none] La instalación
    *[other] Circuito { $circuit }
 }
-finding-kind = Clase
+finding-kind = Tipo
 finding-evidence = Prueba
 finding-size = Tamaño
 finding-cause = Causa
@@ -33,15 +33,16 @@ point-holds = aguanta, { $days ->
    *[other] { $days } días
 }
 point-not-reached = no alcanzado
-point-still-leaking = sigue con fuga, hallada hace { $days ->
+point-still-leaking = sigue con fuga, encontrada hace { $days ->
     [one] { $days } día
    *[other] { $days } días
 }
-point-leaking-again = fuga de nuevo en el mismo punto: { $days ->
+point-leaking-again = de nuevo con fuga en el mismo punto: { $days ->
     [one] { $days } día
    *[other] { $days } días
 } después de una reparación hecha por { $by ->
     [none] nosotros
+    [others] otros
    *[other] { $by }
 }; ha tenido fuga { $times } veces
 point-repaired-holding = reparado, aguanta, { $days ->
@@ -55,14 +56,14 @@ point-not-retested = reparado, sin revisar de nuevo desde hace { $days ->
     [one] { $days } día
    *[other] { $days } días
 }
-point-left-open = dejado abierto{ $suspect ->
+point-left-open = queda abierto{ $suspect ->
     [yes] { " " }como sospecha
    *[no] { "" }
 }, { $days ->
     [one] { $days } día
    *[other] { $days } días
 }{ $looked ->
-    [yes] ; esta vez no se mostró nada
+    [yes] ; esta vez no se detectó nada
    *[no] { "" }
 }
 
@@ -71,7 +72,7 @@ leaked-point = Punto
 leaked-when = Fugas
 leaked-repairs-held = Duración de las reparaciones
 leaked-at-this-visit = En esta visita
-leaked-note = Se cuenta que una reparación aguanta hasta que la fuga se halla de nuevo, es decir, ese tiempo como máximo. Una pieza sustituida empieza a contar de nuevo.
+leaked-note = Se considera que una reparación aguantó hasta que la fuga se encontró de nuevo, es decir, ese tiempo como máximo. Con una pieza sustituida, la cuenta empieza de nuevo.
 leaked-on = { $day } ({ $repair ->
     [none] no reparado
     [others] reparado por otros
@@ -100,7 +101,7 @@ leaks-explain-others-remain = Las fugas encontradas{ $circuit ->
 } explican { $least ->
     [none] como máximo { $most }
    *[other] entre { $least } y { $most }
-} de los { $lost } perdidos: quedan otras, o una de ellas era antes mayor.
+} de los { $lost } perdidos: quedan otras, o una de ellas era mayor antes.
 leaks-explain-more-than-lost = Con los tamaños medidos, las fugas encontradas{ $circuit ->
     [none] { "" }
    *[other] { " " }en el circuito { $circuit }

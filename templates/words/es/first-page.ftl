@@ -13,10 +13,10 @@ plant-operator = Titular
 plant-address = Dirección
 plant-category = Categoría
 plant-in-service-since = En servicio desde
-plant-complaint = Queja
+plant-complaint = Avería comunicada
 plant-air-outside = Aire exterior
-plant-left = Estado al irse
-plant-back-in-normal-operation = De nuevo en marcha normal
+plant-left = Estado al terminar
+plant-back-in-normal-operation = De nuevo en funcionamiento normal
 
 outcome-repaired-proved = { $leaks ->
     [one] Una fuga encontrada y reparada, reparación comprobada.
@@ -35,8 +35,8 @@ outcome-partly-repaired = { $leaks } fugas encontradas, { $repaired ->
    *[other] { $repaired } reparadas
 }; el resto queda abierto.
 outcome-left-open = { $leaks ->
-    [one] Una fuga encontrada y dejada abierta.
-   *[other] { $leaks } fugas encontradas y dejadas abiertas.
+    [one] Una fuga encontrada; queda abierta.
+   *[other] { $leaks } fugas encontradas; quedan abiertas.
 }
 outcome-suspects-only = Se sospecha una fuga; no se ha localizado.
 outcome-suspects-remain = { $suspects ->
@@ -44,10 +44,10 @@ outcome-suspects-remain = { $suspects ->
    *[other] Quedan puntos sospechosos.
 }
 outcome-not-found-loss-stands = Se había perdido refrigerante y no se encontró su fuga.
-outcome-nothing-found = Búsqueda hecha; no se encontró nada donde alcanzó.
+outcome-nothing-found = Se buscó; no se encontró nada allí donde llegó la búsqueda.
 outcome-repair-verified = { $repairs ->
-    [one] La reparación anterior se revisó de nuevo; allí no se mostró nada.
-   *[other] { $repairs } reparaciones anteriores se revisaron de nuevo; allí no se mostró nada.
+    [one] La reparación anterior se revisó de nuevo; allí no se detectó nada.
+   *[other] { $repairs } reparaciones anteriores se revisaron de nuevo; allí no se detectó nada.
 }
 outcome-gas-added = Se añadió refrigerante; la fuga no se buscó ni se reparó.
 outcome-changed-from-to = La instalación se cambió de { $old } a { $new }.
@@ -55,10 +55,10 @@ outcome-changed = La instalación se cambió a otro refrigerante.
 outcome-other = { $purpose }: trabajo realizado.
 
 place-says = { $place }: { $what }
-because-holding = { $place } ha tenido fuga { $times } veces; la última reparación aguanta { $days ->
+because-holding = { $place } ha tenido fuga { $times } veces; la última reparación lleva aguantando { $days ->
     [one] { $days } día
    *[other] { $days } días
-} hasta ahora.
+}.
 because-lost-since = Desde el { $day } se habían perdido { $mass } de refrigerante { $circuit ->
     [none] de la instalación
    *[other] del circuito { $circuit }
@@ -72,39 +72,40 @@ because-lost = Se habían perdido { $mass } de refrigerante { $circuit ->
    *[other] del circuito { $circuit }
 }.
 because-not-reached = { $places ->
-    [one] Un lugar no se pudo alcanzar y queda por revisar.
-   *[other] { $places } lugares no se pudieron alcanzar y quedan por revisar.
+    [one] No se pudo llegar a un lugar, que queda por revisar.
+   *[other] No se pudo llegar a { $places } lugares, que quedan por revisar.
 }
 
 # Lo que va en negrita en la frase: se inserta en la frase que sigue.
 leaked-times = ha tenido fuga { $times } veces
 leaking-again = { $place } { $strong }: { $found }. La última reparación{ $by ->
     [none] { "" }
-   *[other] { " " }({ $by })
+    [others] { " " }(hecha por otros)
+   *[other] { " " }(hecha por { $by })
 } aguantó { $days ->
     [one] { $days } día
    *[other] { $days } días
 } como máximo{ $seen ->
     [none] { "" }
-   *[other] ; el { $seen } se la vio aguantar por última vez
+   *[other] ; el { $seen } se vio por última vez que aguantaba
 }.
 found-still-leaking = seguía con fuga
 still-leaking = { $place } { $strong }, { $days ->
     [one] { $days } día
    *[other] { $days } días
-} después de hallarse por primera vez el { $found }; no se había reparado.
+} después de encontrarse por primera vez el { $found }; no se había reparado.
 
 open-not-reached = { CAPITAL($place) }: queda por revisar ({ $reason }).
 customer = cliente
 waiting-cost = { $running ->
-    [yes] Al ritmo de pérdida habido hasta ahora, seguirían escapando unos { $mass } al año { $circuit ->
+    [yes] Al ritmo de pérdida registrado hasta ahora, seguirían escapando unos { $mass } al año { $circuit ->
         [none] de la instalación
        *[other] del circuito { $circuit }
     }{ $co2e ->
         [none] { "" }
        *[other] { " " }({ $co2e })
     }, y la instalación pierde capacidad poco a poco.
-   *[no] Al ritmo de pérdida habido hasta ahora, seguirían escapando unos { $mass } al año { $circuit ->
+   *[no] Al ritmo de pérdida registrado hasta ahora, seguirían escapando unos { $mass } al año { $circuit ->
         [none] de la instalación
        *[other] del circuito { $circuit }
     }{ $co2e ->
@@ -118,17 +119,17 @@ fact-overdue = Vencido
 fact-then = Después: { $next }
 fact-earlier-repairs = Reparaciones anteriores
 fact-earlier-repairs-checked = { $repairs ->
-    [one] { $repairs } revisada de nuevo, no se mostró nada
-   *[other] { $repairs } revisadas de nuevo, no se mostró nada
+    [one] { $repairs } revisada de nuevo, no se detectó nada
+   *[other] { $repairs } revisadas de nuevo, no se detectó nada
 }
 fact-repaired-places = { $places ->
     [one] Punto reparado
    *[other] { $places } puntos reparados
 }
-fact-not-checked-again = No revisado de nuevo con detector ni con espuma
+fact-not-checked-again = No revisado de nuevo con detector ni con solución jabonosa
 fact-checked-again = Revisado de nuevo: { $result }
-fact-all-checked-again = Todos revisados de nuevo, no se mostró nada
-fact-some-checked-again = { $checked } de { $repaired } revisados de nuevo, no se mostró nada
+fact-all-checked-again = Todos revisados de nuevo, no se detectó nada
+fact-some-checked-again = { $checked } de { $repaired } revisados de nuevo, no se detectó nada
 fact-detector-proved = detector comprobado con { $leak }
 fact-section-tested = Tramo { $section }, ensayado
 fact-circuit-tested = { $circuit ->
@@ -145,5 +146,5 @@ fact-none-added = Nada añadido
 fact-charged = { $mass } cargados
 fact-after-retrofit = tras el cambio de refrigerante
 fact-refrigerant = Refrigerante
-fact-lost = { $mass } se habían perdido
+fact-lost = { $mass } perdidos
 head-line-circuit = circuito { $circuit }: { $parts }

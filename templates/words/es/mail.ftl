@@ -1,7 +1,7 @@
 # El correo y las ediciones.
 
 mail-caution = Atención: { $caution } { $because }
-mail-leaking-again = Fuga de nuevo
+mail-leaking-again = De nuevo con fuga
 mail-waiting = Si no se hace nada
 mail-still-open = Aún abierto
 mail-next = Próximas fechas

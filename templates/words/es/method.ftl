@@ -11,8 +11,8 @@ room-machinery = { CAPITAL($room) } (sala de máquinas): no se aplican los lími
 room-size-wanted = { CAPITAL($room) }: { $refrigerant } es inflamable o tóxico y puede llegar a este local ocupado, cuyo tamaño no está anotado. No se sabe si se superaría su límite.
 room-size-not-noted = { CAPITAL($room) } (ocupado): su tamaño no está anotado, por lo que no se comprueba su límite.
 room-concentration = { $circuit ->
-    [none] { CAPITAL($room) } (ocupado): si saliera toda la carga de la instalación y se mezclara por igual, el aire contendría { $concentration } de { $refrigerant }.
-   *[other] { CAPITAL($room) } (ocupado): si saliera toda la carga del circuito { $circuit } y se mezclara por igual, el aire contendría { $concentration } de { $refrigerant }.
+    [none] { CAPITAL($room) } (ocupado): si saliera toda la carga de la instalación y se mezclara de manera uniforme, el aire contendría { $concentration } de { $refrigerant }.
+   *[other] { CAPITAL($room) } (ocupado): si saliera toda la carga del circuito { $circuit } y se mezclara de manera uniforme, el aire contendría { $concentration } de { $refrigerant }.
 }
 room-no-limit = No se dispone para él de ningún límite leído en su fuente, por lo que no se compara ninguno: verifíquese según la normativa local.
 room-limit = { $above ->
@@ -33,22 +33,22 @@ safety-can-burn = Puede arder: mantener lejos las fuentes de ignición, ventilar
 safety-is-toxic = Es tóxico: salir del local si suena la alarma y entrar solo con protección respiratoria.
 search-title = Búsquedas
 search-plant = instalación { $state }
-search-background = fondo { $background }
+search-background = aire de fondo { $background }
 head-for = Duración
 head-method = Método
 head-where = Dónde
 head-conditions = Condiciones
 limit-not-all-visible = La búsqueda no abarcó todas las partes visibles y accesibles.
-limit-of-search = Una búsqueda muestra lo que su método podía hallar en los lugares alcanzados, a la presión de esa hora; una fuga menor, o una que va y viene, pudo no mostrarse.
-limit-of-tests = Un ensayo de presión o de vacío muestra: nada mayor que el tamaño indicado, para la parte ensayada y el tiempo que duró; no muestra un lugar y no sustituye a un control de fugas.
-work-title = Parte por parte
-work-brazed = { $work } (soldado con paso de nitrógeno)
-head-part = Parte
+limit-of-search = Una búsqueda muestra lo que su método podía encontrar en los lugares alcanzados, a la presión de esa hora; una fuga menor o intermitente pudo no manifestarse.
+limit-of-tests = Un ensayo de presión o de vacío solo muestra que no se detectó nada mayor que el tamaño indicado, en la parte ensayada y durante el tiempo que duró; no muestra ningún lugar y no sustituye a un control de fugas.
+work-title = Pieza por pieza
+work-brazed = { $work } (soldado con barrido de nitrógeno)
+head-part = Pieza
 head-work = Trabajo
 used-attendance = { $from } a { $to }
 used-last-checked = última comprobación o calibración el { $day }
 used-detector-responded = { $leak ->
-    [none] respondió a una fuga de referencia a las { $clock }
+    [none] respondió a las { $clock } a una fuga de referencia
    *[other] respondió a las { $clock } a la fuga de referencia ({ $leak })
 }
 used-detector-silent = { $leak ->
@@ -84,8 +84,8 @@ part-expansion-device = dispositivo de expansión
 part-evaporator = evaporador
 part-suction-line = línea de aspiración
 schematic-caption = { $circuit ->
-    [none] La instalación, sin escala y sin todas sus partes; las líneas continuas llevan la alta presión, las discontinuas la baja. Los números son los de los puntos.
-   *[other] Circuito { $circuit }, sin escala y sin todas sus partes; las líneas continuas llevan la alta presión, las discontinuas la baja. Los números son los de los puntos.
+    [none] La instalación, no a escala ni con todas sus partes; líneas continuas: alta presión; discontinuas: baja presión. Los números son los de los puntos.
+   *[other] Circuito { $circuit }, no a escala ni con todas sus partes; líneas continuas: alta presión; discontinuas: baja presión. Los números son los de los puntos.
 }
 schematic-not-drawn = { $evaporators ->
     [one] Un evaporador más no está dibujado.

@@ -7,7 +7,7 @@ phrase-p-p-z-t-z-t-absolute-pressure-and-kelvin = p₂' = p₁ × (Z₂ × T₂)
 phrase-real-gas-at-constant-volume-z-of-nitrogen-from-the-table-made-wit = gas real a volumen constante; Z del nitrógeno de la tabla hecha con CoolProp 8.0.0
 phrase-compressibility-of-nitrogen-coolprop-8-0-0 = compresibilidad del nitrógeno, CoolProp 8.0.0
 phrase-pressure-lost-beyond-what-temperature-explains = Presión perdida más allá de lo que explica la temperatura
-phrase-uncorrelated-inputs-jcgm-100-2008-5-1-a-reading-s-step-as-step-12 = magnitudes de entrada no correlacionadas, JCGM 100:2008 5.1; el escalón de una lectura como escalón/√12, F.2.2.1; factor de cobertura 2
+phrase-uncorrelated-inputs-jcgm-100-2008-5-1-a-reading-s-step-as-step-12 = magnitudes de entrada no correlacionadas, JCGM 100:2008 5.1; la resolución de una lectura como resolución/√12, F.2.2.1; factor de cobertura 2
 phrase-simulated-tests-with-these-values-were-covered-in-85-to-100-of-ru = con estos valores se cubrió del 85 al 100 % de los ensayos simulados; no medido en esta instalación
 phrase-standard-atmosphere-for-want-of-a-barometer-or-an-altitude = atmósfera normal, a falta de barómetro o altitud
 phrase-the-air-pressure-may-have-changed-by-5-hpa-between-the-readings = la presión del aire pudo cambiar 5 hPa entre las lecturas
@@ -16,7 +16,7 @@ phrase-the-air-pressure-may-have-changed-by-5-hpa-between-the-readings = la pres
 
 phrase-pressure-lost-beyond-what-temperature-explains-fitted-over-the-wh = Presión perdida más allá de lo que explica la temperatura, ajustada sobre todo el registro
 phrase-p-zt-zt-p-d-t-t-end-c-dt-dt-c-t-t-by-least-squares-d-u-u-fit-u-sh = p = [ZT ÷ (ZT)₀] × (P₀ − D × t ÷ t_end) + c₁ × dT/dt + c₂ × (T − T̄) por mínimos cuadrados;  Δ = D;  u²(Δ) = u_fit² + u_share² + u_step² + u²(air);  U = 3u
-phrase-least-squares-with-the-share-and-the-lag-held-near-1-and-0-real-g = mínimos cuadrados con la parte y el retraso sujetos cerca de 1 y 0; gas real a volumen constante, Z del nitrógeno de la tabla hecha con CoolProp 8.0.0; varianza por la autocorrelación integrada; el escalón de una lectura como escalón/√12, JCGM 100:2008 F.2.2.1; factor de cobertura 3, según registros simulados
+phrase-least-squares-with-the-share-and-the-lag-held-near-1-and-0-real-g = mínimos cuadrados con la parte y el retraso sujetos cerca de 1 y 0; gas real a volumen constante, Z del nitrógeno de la tabla hecha con CoolProp 8.0.0; varianza por la autocorrelación integrada; la resolución de una lectura como resolución/√12, JCGM 100:2008 F.2.2.1; factor de cobertura 3, según registros simulados
 phrase-simulated-logs-with-these-values-were-covered-in-87-to-100-of-run = con estos valores se cubrió del 87 al 100 % de los registros simulados; no medido en esta instalación
 phrase-the-log = el registro
 phrase-averages-over-equal-times-288-in-the-log-at-most = medias sobre tiempos iguales, 288 como máximo en el registro
@@ -45,11 +45,11 @@ phrase-molar-mass-of-dry-air-28-966-g-mol-from-memory = masa molar del aire seco
 
 # Ensayo de vacío.
 
-phrase-mean-rise-of-the-vacuum-as-a-throughput = Subida media del vacío, como flujo
+phrase-mean-rise-of-the-vacuum-as-a-throughput = Subida media del vacío, como caudal
 phrase-rate-of-rise-at-constant-volume-40-cfr-1065-644-in-form-moisture-a = velocidad de subida a volumen constante, en la forma de 40 CFR 1065.644; incluye humedad y desgasificación
-phrase-rise-of-a-part-of-the-log-as-a-throughput = Subida de una parte del registro, como flujo
+phrase-rise-of-a-part-of-the-log-as-a-throughput = Subida de una parte del registro, como caudal
 phrase-q-v-p-t-p-along-the-straight-line-fitted-to-the-rows-u-v-u-p-t-p-u = Q = V × Δp ÷ t, Δp a lo largo de la recta ajustada a las filas;  U² = (V × U(Δp) ÷ t)² + (Δp × U(V) ÷ t)²
-phrase-least-squares-standard-error-times-the-memory-of-the-noise-studen = mínimos cuadrados; error típico por la memoria del ruido, t de Student al 99 %, y el escalón del instrumento; magnitudes de entrada no correlacionadas, JCGM 100:2008 5.1
+phrase-least-squares-standard-error-times-the-memory-of-the-noise-studen = mínimos cuadrados; error típico multiplicado por la memoria del ruido, t de Student al 99 %, y la resolución del instrumento; magnitudes de entrada no correlacionadas, JCGM 100:2008 5.1
 phrase-largest-leak-that-this-rise-leaves-possible = Mayor fuga que esta subida deja posible
 phrase-gas-given-off-by-moisture-walls-and-oil-only-adds-to-the-rise-so-t = el gas desprendido por la humedad, las paredes y el aceite solo aumenta la subida, así que una fuga constante no es mayor que la subida del último tercio; con qué frecuencia se cumplió en subidas simuladas figura en las notas de este proyecto para desarrolladores
 phrase-smallest-leak-that-this-straight-rise-can-be-if-it-is-one = Menor fuga que puede ser esta subida recta, si lo es
@@ -70,13 +70,13 @@ phrase-laminar-flow-of-an-ideal-gas-through-an-unchanged-channel-poiseui = flujo
 phrase-leak-in-service-molecular-flow = Fuga en servicio, flujo molecular
 phrase-free-molecular-flow-through-an-unchanged-channel-knudsen = flujo molecular libre por un canal sin cambios (Knudsen)
 phrase-condensing-at-40-c-on-a-warm-day-stands-for-service-on-the-high-s = la condensación a 40 °C en un día cálido representa el servicio en el lado de alta; ninguna lectura de esta visita fue mayor
-phrase-standing-still-at-20-c-when-the-low-side-sees-more-than-in-operat = parada a 20 °C, cuando el lado de baja ve más que en marcha; ninguna lectura de esta visita fue mayor
+phrase-standing-still-at-20-c-when-the-low-side-sees-more-than-in-operat = parada a 20 °C, situación en la que el lado de baja ve más que en marcha; ninguna lectura de esta visita fue mayor
 phrase-20-c-for-want-of-a-reading = 20 °C, a falta de una lectura
 phrase-wilke-s-rule-j-chem-phys-18-1950-517-from-memory-from-the-constit = regla de Wilke (J. Chem. Phys. 18, 1950, 517, de memoria) a partir de los constituyentes en CoolProp 8.0.0: derivada, a menos del 5 % de CoolProp para R-404A, R-407C, R-410A, R-507A
 
 phrase-net-addition-of-a-job = Adición neta de una intervención
-phrase-common-practice-what-was-recovered-and-charged-back-is-not-a-loss = práctica habitual: lo recuperado y vuelto a cargar no es pérdida; incertidumbre según JCGM 100:2008 5.1 (exactitud a de la báscula y su escalón tomados como rectangulares, F.2.2.1), factor de cobertura 2
-phrase-net-sum-charged-sum-recovered-sum-lost-in-service-purged-or-vente = saldo = suma cargada − suma recuperada − suma perdida en servicio, purgada o liberada;  U = 2u, u² = suma de (a² ÷ 3 + escalón² ÷ 12) sobre las pesadas
+phrase-common-practice-what-was-recovered-and-charged-back-is-not-a-loss = práctica habitual: lo recuperado y vuelto a cargar no es pérdida; incertidumbre según JCGM 100:2008 5.1 (exactitud a de la báscula y su resolución tomadas como rectangulares, F.2.2.1), factor de cobertura 2
+phrase-net-sum-charged-sum-recovered-sum-lost-in-service-purged-or-vente = saldo = suma cargada − suma recuperada − suma perdida en la intervención, purgada o liberada;  U = 2u, u² = suma de (a² ÷ 3 + resolución² ÷ 12) sobre las pesadas
 phrase-co-equivalent = Equivalente de CO₂
 phrase-co-e-mass-gwp = CO₂e = masa × PCA (GWP)
 phrase-mass-times-gwp-of-the-set-named-mixtures-by-nominal-mass-fraction = masa por PCA (GWP) de la serie nombrada; mezclas por fracciones másicas nominales, Reglamento (UE) 2024/573 anexo VI y 40 CFR 84.64(b)
@@ -90,15 +90,15 @@ phrase-rate-100-lost-full-charge-365-days = tasa = 100 % × (perdido ÷ carga co
 phrase-common-practice-days-counted-from-the-last-addition-a-year-of-365 = práctica habitual; días contados desde la última adición, año de 365 días
 phrase-lost-in-a-calendar-year-in-percent-of-the-full-charge = Perdido en un año natural en porcentaje de la carga completa
 phrase-share-100-sum-of-the-year-s-additions-full-charge = parte = 100 % × suma de las adiciones del año ÷ carga completa
-phrase-40-cfr-82-157-j-and-84-106-j-125-or-more-in-a-calendar-year-is-to = 40 CFR 82.157(j) y 84.106(j): un 125 % o más en un año natural debe notificarse
-phrase-what-the-leaks-found-explain-of-the-loss = Lo que las fugas halladas explican de la pérdida
+phrase-40-cfr-82-157-j-and-84-106-j-125-or-more-in-a-calendar-year-is-to = 40 CFR 82.157(j) y 84.106(j): un 125 % o más en un año natural debe declararse
+phrase-what-the-leaks-found-explain-of-the-loss = Lo que las fugas encontradas explican de la pérdida
 phrase-explained-sum-of-leak-size-time-it-leaked-from-the-least-of-both-t = explicado = suma de tamaño de fuga × tiempo que fugó, del mínimo de ambos al máximo de ambos
 phrase-interval-arithmetic-that-a-leak-kept-the-size-it-was-measured-at-i = aritmética de intervalos; que una fuga mantuviera el tamaño medido es una suposición
 phrase-concentration-in-the-room-if-the-whole-charge-came-out = Concentración en el local si saliera toda la carga
 phrase-c-m-v-v-a-h-where-no-volume-is-noted = c = m ÷ V, V = A × h si no hay volumen anotado
 phrase-charge-over-room-volume-as-en-378-1-and-ashrae-15-compare-it-with = carga entre volumen del local, como EN 378-1 y ASHRAE 15 la comparan con sus límites; mezcla uniforme, lo que el aire junto al suelo no es al principio
 phrase-a-quarter-of-the-lower-flammable-limit = Un cuarto del límite inferior de inflamabilidad
-phrase-screening-at-25-of-the-lfl-common-practice = criba al 25 % del LFL, práctica habitual
+phrase-screening-at-25-of-the-lfl-common-practice = criterio orientativo del 25 % del límite inferior de inflamabilidad (LFL), práctica habitual
 phrase-superheat-of-the-suction-vapour = Recalentamiento del vapor de aspiración
 phrase-t-t-suction-t-dew-p-suction-absolute-pressure = ΔT = T_suction − T_dew(p_suction), presión absoluta
 phrase-common-practice-dew-temperature-from-the-table-made-with-coolprop = práctica habitual; temperatura de rocío de la tabla hecha con CoolProp 8.0.0
@@ -110,7 +110,7 @@ phrase-from = desde
 phrase-ipcc-ar4-100-years = IPCC AR4, 100 años
 phrase-ipcc-ar5-100-years = IPCC AR5, 100 años
 phrase-ipcc-ar6-100-years = IPCC AR6, 100 años
-phrase-en-378-1-values-in-spain-s-real-decreto-552-2019-table-a-unoffici = valores de EN 378-1 en el Real Decreto 552/2019, tabla A (copia no oficial)
+phrase-en-378-1-values-in-spain-s-real-decreto-552-2019-table-a-unoffici = valores de EN 378-1 según el Real Decreto 552/2019, tabla A, copia no oficial
 phrase-ashrae-handbook-fundamentals-2021-si-chapter-29-tables-1-to-5-sto = ASHRAE Handbook Fundamentals 2021 (SI), capítulo 29, tablas 1 a 5 (copia guardada)
 phrase-model-mechanical-code-table-1103-1-up-codes-s-refrigeration-syste = código modelo «mechanical code», tabla 1103.1 (up.codes/s/refrigeration-system-classification)
 phrase-new-york-city-mechanical-code-table-1103-1-nacmiaslaw-com-resourc = New York City Mechanical Code, tabla 1103.1 (nacmiaslaw.com/resources/legal-codes/28837)

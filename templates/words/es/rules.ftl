@@ -3,8 +3,8 @@
 because = { $rule }, { $source }
 because-own-date = fecha fijada por el técnico; { $rule }, { $source }
 check-every = { $source }: cada { $months } meses
-not-before-hours = no antes de { $hours } h de marcha
-report-loss = Declarar la pérdida del { $percent } % de la carga en { $year }
+not-before-hours = no antes de { $hours } h de funcionamiento
+report-loss = Declarar la pérdida del { $percent } % de la carga completa en { $year }
 class-with-50-lb = { $class } con 50 lb o más (82.157(a))
 legal-coverage = { $circuit ->
     [none] La instalación
@@ -14,11 +14,11 @@ legal-coverage = { $circuit ->
     [undecided] sin decidir
    *[other] no incluido
 }; { $why }.
-legal-charge = Carga { $charge }.
+legal-charge = Carga completa { $charge }.
 legal-rate-without-category = { $circuit ->
     [none] La instalación
    *[other] Circuito { $circuit }
-}: tasa de fuga { $rate }; no hay categoría anotada, de modo que no puede nombrarse un umbral.
+}: tasa de fuga { $rate }; no hay categoría anotada, de modo que no puede indicarse ningún umbral.
 legal-rate-not-over = { $circuit ->
     [none] La instalación
    *[other] Circuito { $circuit }
@@ -26,19 +26,19 @@ legal-rate-not-over = { $circuit ->
 legal-rate-over = { $circuit ->
     [none] La instalación
    *[other] Circuito { $circuit }
-}: tasa de fuga { $rate } ({ LOWER($method) }); umbral { $trigger } % para { $category }: superado, lo que pide la reparación en { $days } días desde la adición, o en { $shutdown } con parada de un proceso industrial ({ $source }); { $extensions }.
+}: tasa de fuga { $rate } ({ LOWER($method) }); umbral { $trigger } % para { $category }: superado, lo que exige reparar en { $days } días desde la adición, o en { $shutdown } con parada de un proceso industrial ({ $source }); { $extensions }.
 legal-check-every = Control de fugas cada { $months } meses.
 legal-detection-there = Un sistema de detección de fugas es obligatorio y está instalado; se comprueba cada 12 meses.
 legal-detection-missing = Un sistema de detección de fugas es obligatorio; no hay ninguno anotado.
 legal-automatic-detection = Se pide un sistema automático de detección de fugas si la instalación entró en servicio en 2017 o después: { $source }, verificar.
 legal-records-kept = Los registros se conservan { $years } años ({ $source }).
 next-open-since = abierto desde el { $day }
-next-was-due = vencía el { $day }
+next-was-due = venció el { $day }
 next-by = a más tardar el { $day }
 next-what = { $count ->
     [0] { $what }
     [1] { $what } (circuito { $circuits })
    *[other] { $what } (circuitos { $circuits })
 }
-next-searched-in-part = Se ha buscado desde entonces, pero según las notas no en cada parte visible y accesible, que es lo que hace un control de fugas
+next-searched-in-part = Se ha buscado desde entonces, pero según las notas no en todas las partes visibles y accesibles, que es lo que exige un control de fugas
 covered-84-not-said = 15 lb o más de una sustancia regulada, o de un sustituto con PCA superior a 53 (84.106(a)); la climatización residencial y comercial ligera queda excluida, y las notas no dicen si esta lo es

@@ -9,9 +9,9 @@ result-of = resultado de
 half-width = semianchura del intervalo
 workings-of-account = Balance de refrigerante
 workings-of-circuit = Balance de refrigerante, circuito { $id }
-workings-of-pressure-test = Prueba de presión { $id }
-workings-of-vacuum-test = Prueba de vacío { $id }
-workings-of-readings = Lecturas de funcionamiento
+workings-of-pressure-test = Ensayo de presión { $id }
+workings-of-vacuum-test = Ensayo de vacío { $id }
+workings-of-readings = Lecturas en marcha
 workings-of-room = El local y sus límites
 days-from-to = de { $from } a { $to } días
 origin-gwp = { $set }: { $shares }
@@ -41,16 +41,16 @@ title-leak-rate = { $circuit ->
    *[other] Tasa de fuga según { $rules }, circuito { $circuit }
 }
 title-leaks-explained = { $circuit ->
-    [none] Lo que las fugas halladas explican de la pérdida
-   *[other] Lo que las fugas halladas explican de la pérdida, circuito { $circuit }
+    [none] Lo que las fugas encontradas explican de la pérdida
+   *[other] Lo que las fugas encontradas explican de la pérdida, circuito { $circuit }
 }
 title-room-concentration = Concentración en el local { $room }
 title-quarter-flammable-limit = Un cuarto del límite inferior de inflamabilidad de { $refrigerant }
-note-apart-from-loss = Los movimientos por puesta en marcha, temporada, reconversión o puesta fuera de servicio están en esta suma; en la tasa de fuga no cuentan como pérdida.
+note-apart-from-loss = Los movimientos por primera carga, temporada, cambio de refrigerante o retirada de servicio están en esta suma; en la tasa de fuga no cuentan como pérdida.
 note-uncertainty-written = Una incertidumbre escrita con ± se toma con un factor de cobertura de 2.
-note-scale-not-known = No está anotada la exactitud de una báscula, o no se nombra ninguna: para sus lecturas solo entra en la incertidumbre media última cifra.
+note-scale-not-known = No está anotada la exactitud de una báscula, o no se nombra ninguna: para sus lecturas en la incertidumbre solo entra la mitad de la última cifra.
 note-not-weighed = No se conoce la incertidumbre de una masa que no se pesó antes y después.
-note-from-installation = No hay ninguna carga anotada antes de esta pérdida: los días se cuentan desde la puesta en marcha, cuando se pesó la carga completa. Si entretanto se añadió refrigerante sin anotarlo, se perdió más que esto.
+note-from-installation = No hay ninguna carga anotada antes de esta pérdida: los días se cuentan desde el montaje, cuando se pesó la carga completa. Si entretanto se añadió refrigerante sin anotarlo, se perdió más que esto.
 note-first-calculation = Primer cálculo según esta norma: 365 días, diga lo que diga el calendario.
 note-annualized = { $days ->
     [one] Si la pérdida siguiera como en este { $days } día, esta parte de la carga completa se perdería en un año. No dice cuándo ocurrió la pérdida dentro de él.
@@ -71,8 +71,8 @@ note-destroyed = Lo purgado y destruido al 98 % o más no se cuenta (40 CFR 82.1
 note-beyond-season = Se cargó para la temporada más de lo que se había retirado para ella en los 12 meses anteriores. La definición de variación estacional tal como está escrita (40 CFR 82.152) no cubre eso; lo que se añadió de más se cuenta aquí.
 note-year-not-complete = Este libro no conoce todos los movimientos de este año.
 note-leak-may-have-begun = Una fuga pudo empezar en cualquier momento desde la carga anterior a la pérdida, salvo que se viera antes. Se supone que mantuvo el tamaño con que se midió.
-note-loss-not-known-well = La pérdida no se conoce lo bastante bien para decir si quedan otras fugas: hace falta una carga completa por peso en ambos extremos.
-note-gwp-from-memory = Un PCA (GWP) de esta suma es de memoria: verifíquese antes de confiar en él.
+note-loss-not-known-well = La pérdida no se conoce lo bastante bien para decir si quedan otras fugas: hace falta una carga completa por peso al principio y al final.
+note-gwp-from-memory = Un PCA (GWP) de esta suma se cita de memoria: verifíquese antes de confiar en él.
 note-gwp-left-out = Se deja fuera un componente sin PCA (GWP) publicado, como dice 40 CFR 84.64(c).
 note-resolution = La incertidumbre es la de las cifras escritas, o lo que sigue a ±; no incluye la exactitud del manómetro ni del termómetro.
 note-glide = A esta presión { $refrigerant } hierve con un deslizamiento de { $glide } K: el recalentamiento se cuenta desde el punto de rocío, el subenfriamiento desde el punto de burbuja.
