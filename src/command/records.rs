@@ -64,13 +64,13 @@ fn is_missing(row: &RecordRow) -> bool {
 fn said(row: &RecordRow, loaded: &Loaded) -> (String, String, String) {
     match &row.present {
         Present::Here { value, span } => (
-            value
-                .as_ref()
-                .map(|value| Words::english().text(value))
-                .unwrap_or_else(|| {
+            value.as_ref().map_or_else(
+                || {
                     let text = loaded.sources.text(*span).trim_matches('"');
                     text.split_whitespace().collect::<Vec<_>>().join(" ")
-                }),
+                },
+                |value| Words::english().text(value),
+            ),
             loaded.sources.place(*span),
             String::new(),
         ),

@@ -5,8 +5,8 @@ account-net = { $circuit ->
    *[other] Saldo, Kreislauf { $circuit }
 }
 account-loss-per-year = { $circuit ->
-    [none] Verlust im Jahr
-   *[other] Verlust im Jahr, Kreislauf { $circuit }
+    [none] Verlust pro Jahr
+   *[other] Verlust pro Jahr, Kreislauf { $circuit }
 }
 account-of-full-charge = { $share } der vollen Füllmenge
 account-sum = Saldo
@@ -14,9 +14,9 @@ account-movements = { $circuit ->
     [none] Bewegungen
    *[other] Kreislauf { $circuit }
 }
-account-signs = Was hineinging, ist positiv, was herauskam, negativ. Was rückgewonnen und wieder eingefüllt wurde, ist kein Verlust.
+account-signs = Was hineinging, ist positiv, was herauskam, negativ. Was zurückgewonnen und wieder eingefüllt wurde, ist kein Verlust.
 account-nothing-moved = Es wurde kein Kältemittel bewegt.
-account-recovered-before = früher rückgewonnen
+account-recovered-before = früher zurückgewonnen
 account-cylinders = Flaschen
 account-gross = Waagenablesungen von Flasche und Kältemittel zusammen.
 account-circuit = { $circuit ->
@@ -25,11 +25,11 @@ account-circuit = { $circuit ->
 }
 account-earlier-record = frühere Aufzeichnung
 account-this-book = dieses Buch
-account-added-before = Früher zugegebenes Kältemittel, Saldo jedes Einsatzes
+account-added-before = Früher nachgefülltes Kältemittel, Saldo jedes Einsatzes
 account-complete-since = Vollständig erst seit { $day }.
 head-when = Wann
 head-movement = Bewegung
-head-why = Warum
+head-why = Anlass
 head-cylinder = Flasche
 head-mass = Masse, { $unit }
 head-refrigerant = Kältemittel
@@ -38,4 +38,4 @@ head-before = Vorher, { $unit }
 head-after = Nachher, { $unit }
 head-circuit = Kreislauf
 head-from-record = Quelle
-head-added = Zugegeben, { $unit }
+head-added = Nachgefüllt, { $unit }

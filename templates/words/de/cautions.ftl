@@ -4,19 +4,19 @@
 caution-background-hides-leak = maßgebend war ein Lecksuchgerät in Luft, die schon Kältemittel enthielt
 phrase-the-detector-takes-the-gas-in-the-air-for-its-zero-or-alarms-ever = Das Gerät nimmt das Gas in der Luft als Nullpunkt oder schlägt überall an: Ein kleines Leck fällt nicht auf.
 caution-brazed-without-purge = diese Verbindung wurde ohne Stickstoffspülung hartgelötet
-phrase-scale-forms-inside-the-hot-pipe-comes-loose-and-blocks-driers-str = Im heißen Rohr bildet sich Zunder, löst sich und verstopft Trockner, Siebe und Ventile.
+phrase-scale-forms-inside-the-hot-pipe-comes-loose-and-blocks-driers-str = Im heißen Rohr bildet sich Zunder, löst sich und verstopft Filtertrockner, Siebe und Ventile.
 caution-bubbles-before-detector = an „{ $finding }“ wurde { $method ->
     [electronic] mit dem elektronischen Lecksuchgerät
     [tracer] mit Spürgas
-   *[other] mit der Halogenid-Lecksuchlampe
+   *[other] mit der Lecksuchlampe
 } erst nach dem Schaummittel gesucht
 phrase-solution-closes-small-leaks-for-a-while-and-wets-or-poisons-a-sen = Schaummittel verschließt kleine Lecks für eine Weile und benetzt oder vergiftet einen Sensor: Stille danach zeigt wenig, und ein Alarm kann vom Schaummittel kommen.
 caution-certificate-category-wrong = die Kategorie { $category } von { $person } deckt diese Arbeit nicht ab
 phrase-the-law-asks-for-a-certificate-that-covers-the-work-what-was-done = Das Recht verlangt ein Zertifikat, das die Arbeit abdeckt: Was ohne ein solches getan wurde, zählt womöglich nicht.
 caution-certificate-expired = das Zertifikat von { $person } war am { $day } abgelaufen
-phrase-work-on-refrigerant-circuits-is-for-certified-people-a-leak-check = Arbeiten am Kältekreis sind Sache zertifizierter Personen; eine Dichtheitskontrolle oder Reparatur durch jemand anderen zählt womöglich nicht.
-caution-certificate-missing = { $person } hat am Kältekreis gearbeitet, und das Buch enthält kein Zertifikat dieser Person
-phrase-work-on-refrigerant-circuits-is-for-certified-people-and-the-reco = Arbeiten am Kältekreis sind Sache zertifizierter Personen, und die Aufzeichnung muss deren Zertifikat nennen; eine Dichtheitskontrolle oder Reparatur durch jemanden ohne Zertifikat zählt womöglich nicht.
+phrase-work-on-refrigerant-circuits-is-for-certified-people-a-leak-check = Arbeiten am Kältekreislauf sind Sache zertifizierter Personen; eine Dichtheitskontrolle oder Reparatur durch jemand anderen zählt womöglich nicht.
+caution-certificate-missing = { $person } hat am Kältekreislauf gearbeitet, und das Buch enthält kein Zertifikat dieser Person
+phrase-work-on-refrigerant-circuits-is-for-certified-people-and-the-reco = Arbeiten am Kältekreislauf sind Sache zertifizierter Personen, und die Aufzeichnung muss deren Zertifikat nennen; eine Dichtheitskontrolle oder Reparatur durch jemanden ohne Zertifikat zählt womöglich nicht.
 caution-charged-without-evacuation = { $circuit ->
     [none] die Anlage
    *[other] Kreislauf { $circuit }
@@ -26,18 +26,18 @@ caution-cylinder-does-not-add-up = Flasche „{ $cylinder }“ wog { $mass } { $
     [more] mehr
    *[less] weniger
 } als bei der letzten Wägung
-phrase-refrigerant-went-into-or-out-of-the-cylinder-that-no-note-tells-o = In die Flasche kam Kältemittel, oder es kam heraus, ohne dass eine Notiz davon berichtet; um so viel stimmt die Bilanz des Gases nicht.
+phrase-refrigerant-went-into-or-out-of-the-cylinder-that-no-note-tells-o = In die Flasche kam Kältemittel, oder es kam heraus, ohne dass eine Notiz davon berichtet; um so viel stimmt die Kältemittelbilanz nicht.
 caution-detector-not-proved = { $detector ->
     [none] das Lecksuchgerät
    *[other] Lecksuchgerät „{ $detector }“
 } wurde am { $day } nicht an einem Prüfleck erprobt
 phrase-a-sensor-that-is-worn-flooded-or-switched-off-is-silent-everywher = Ein Sensor, der verbraucht, übersättigt oder ausgeschaltet ist, bleibt überall still, und Stille liest sich wie dicht.
-caution-drier-not-replaced = der Kreislauf wurde hier geöffnet, und von seinem Filtertrockner ist nichts vermerkt
+caution-drier-not-replaced = der Kreislauf wurde hier geöffnet, und von seinem Filtertrockner ist nichts notiert
 phrase-a-drier-that-has-been-open-to-the-air-takes-up-moisture-and-is-so = Ein Filtertrockner, der an der Luft offen war, nimmt Feuchtigkeit auf und ist bald erschöpft; Wasser, das darin bleibt, bildet Säure, Eis am Expansionsventil und neue Lecks.
-caution-dye-from-earlier-leak = das Kontrastmittel an „{ $finding }“ kann von einem früheren Leck stammen
-phrase-dye-stays-where-it-came-out-and-glows-for-years-this-may-be-the-o = Kontrastmittel bleibt, wo es austrat, und leuchtet jahrelang: Dies kann das des alten Lecks sein.
+caution-dye-from-earlier-leak = das Fluoreszenzmittel an „{ $finding }“ kann von einem früheren Leck stammen
+phrase-dye-stays-where-it-came-out-and-glows-for-years-this-may-be-the-o = Fluoreszenzmittel bleibt, wo es austrat, und leuchtet jahrelang: Dies kann das des alten Lecks sein.
 caution-flame-near-flammable = eine offene Flamme ({ $method ->
-    [halide] Halogenid-Lecksuchlampe
+    [halide] Lecksuchlampe
    *[other] { $method }
 }) wurde an einem Kreislauf mit { $refrigerant } benutzt
 phrase-leaking-gas-can-catch-fire-or-explode-at-the-flame = Austretendes Gas kann sich an der Flamme entzünden oder explodieren.
@@ -53,10 +53,10 @@ caution-gas-added-without-search = { $circuit ->
 phrase-refrigerant-is-not-used-up-what-is-missing-has-leaked-and-what-wa = Kältemittel verbraucht sich nicht: Was fehlt, ist ausgetreten, und was nachgefüllt wurde, wird folgen. Wo eine Vorschrift für die Anlage gilt, beginnt mit dem Nachfüllen die Frist, das Leck zu finden und zu reparieren.
 caution-gauge-beyond-its-range = { $pressure } liegt außerhalb des Messbereichs des Manometers von Prüfung „{ $test }“
 phrase-beyond-its-range-a-gauge-is-wrong-or-damaged-and-so-is-what-the-t = Außerhalb seines Messbereichs zeigt ein Manometer falsch oder nimmt Schaden, und damit ist auch falsch, was die Prüfung zeigt.
-caution-hold-at-moving-temperature = eine Druckprobe ohne gleichbleibende Temperatur ist der einzige Nachweis für „{ $finding }“
+caution-hold-at-moving-temperature = eine Druckprüfung ohne gleichbleibende Temperatur ist der einzige Nachweis für „{ $finding }“
 phrase-the-gas-in-the-pipe-follows-its-own-warmth-not-that-of-the-thermo = Das Gas im Rohr folgt seiner eigenen Wärme, nicht der des Thermometers: Bei kurzer Standzeit verdeckt eine Temperaturänderung ein Leck oder täuscht eines vor.
 caution-hold-too-coarse-for-leak = Prüfung „{ $test }“ hätte das Leck „{ $finding }“ nicht zeigen können
-phrase-the-gauge-would-have-stood-still-with-the-leak-as-it-was-before-t = Das Manometer wäre auch bei dem Leck, wie es vor der Reparatur war, stehen geblieben: Die Druckprobe beweist darüber nichts.
+phrase-the-gauge-would-have-stood-still-with-the-leak-as-it-was-before-t = Das Manometer wäre auch bei dem Leck, wie es vor der Reparatur war, stehen geblieben: Die Druckprüfung beweist darüber nichts.
 caution-hydrogen-above-five-percent = Prüfung „{ $test }“ wurde mit mehr als 5 % Wasserstoff gemacht
 phrase-above-about-5-5-hydrogen-in-nitrogen-the-mixture-can-burn-in-air = Über etwa 5,5 % Wasserstoff in Stickstoff kann das Gemisch in Luft brennen.
 caution-hydrogen-mixed-on-site = das Gas von Prüfung „{ $test }“ wurde vor Ort gemischt
@@ -67,7 +67,7 @@ caution-low-pressure-search = mit einem Lecksuchgerät wurde bei nur { $pressure
 phrase-a-leak-lets-out-less-the-lower-the-pressure-at-or-below-the-press = Je niedriger der Druck, desto weniger lässt ein Leck heraus; bei Luftdruck oder darunter tritt gar nichts aus.
 caution-method-blind-to-refrigerant = { $method ->
     [litmus] Lackmus
-   *[other] eine Halogenid-Lecksuchlampe
+   *[other] eine Lecksuchlampe
 } kann { $refrigerant } nicht anzeigen
 phrase-litmus-turns-with-ammonia-only-and-the-flame-of-the-torch-colours = Lackmus verfärbt sich nur bei Ammoniak, und die Flamme der Lampe nur bei Chlor: Bei anderen Kältemitteln zeigen beide nichts an, wie groß das Leck auch ist.
 caution-moisture-read-as-leak = „{ $finding }“ beruht auf einem Druckanstieg, der abflacht
@@ -137,23 +137,23 @@ caution-sign-without-direct-check = „{ $finding }“ beruht allein auf einem A
 phrase-a-sign-alone-neither-shows-a-leak-nor-clears-it-and-the-rule-asks = Ein Anzeichen allein zeigt weder ein Leck noch schließt es eines aus, und die Vorschrift verlangt danach ein direktes Verfahren.
 caution-strength-pressure-without-source = Festigkeitsprüfung „{ $test }“ wurde beim { $factor }-Fachen des Typenschilds gemacht, und keine Notiz sagt, von wem dieser Wert stammt
 phrase-a-strength-test-that-is-too-low-shows-nothing-beyond-daily-use-on = Eine zu niedrige Festigkeitsprüfung zeigt nichts über den täglichen Betrieb hinaus; eine zu hohe kann Teile überdehnen oder bersten lassen.
-caution-test-coarser-than-limit = Prüfung „{ $test }“ kann diese Grenze nicht zeigen: Ein Schritt des Manometers entspricht einem Leck von { $leak }
-phrase-a-leak-of-the-limit-would-not-have-moved-the-gauge-by-one-step-th = Ein Leck von der Größe der Grenze hätte das Manometer nicht um einen Schritt bewegt: Dass es still stand, zeigt über die Grenze nichts.
+caution-test-coarser-than-limit = Prüfung „{ $test }“ kann diesen Grenzwert nicht zeigen: Ein Schritt des Manometers entspricht einem Leck von { $leak }
+phrase-a-leak-of-the-limit-would-not-have-moved-the-gauge-by-one-step-th = Ein Leck von der Größe des Grenzwerts hätte das Manometer nicht um einen Schritt bewegt: Dass es still stand, zeigt über den Grenzwert nichts.
 caution-test-gas-with-refrigerant-inside = bei Prüfung „{ $test }“ kam Prüfgas { $circuit ->
     [none] in die Anlage
    *[other] in Kreislauf { $circuit }
 }, während noch Kältemittel darin war
 phrase-the-mixture-cannot-be-recovered-as-refrigerant-and-goes-to-waste-o = Das Gemisch kann nicht als Kältemittel zurückgewonnen werden und geht in den Abfall oder in die Luft; der Druck der Flüssigkeit kommt hinzu, und die Prüfung zeigt nichts.
 caution-test-too-short = ein Druckanstieg im Vakuum über { $minutes } min ist der einzige Nachweis für „{ $finding }“
-phrase-in-so-short-a-time-a-rise-cannot-tell-a-small-leak-from-moisture-o = In so kurzer Zeit unterscheidet ein Anstieg ein kleines Leck nicht von Feuchtigkeit oder von Gas aus dem Öl; er zeigt nur, dass die Annahmegrenze eingehalten wurde.
+phrase-in-so-short-a-time-a-rise-cannot-tell-a-small-leak-from-moisture-o = In so kurzer Zeit unterscheidet ein Anstieg ein kleines Leck nicht von Feuchtigkeit oder von Gas aus dem Öl; er zeigt nur, ob der Grenzwert eingehalten wurde.
 caution-ultrasonic-in-noise = maßgebend war ein Ultraschall-Lecksuchgerät im Lärm („{ $word }“)
 phrase-compressors-fans-and-escaping-steam-or-air-make-the-same-sound-as = Verdichter, Ventilatoren und ausströmender Dampf oder Luft klingen wie ein Leck: Sie verdecken eines oder täuschen eines vor.
-caution-vacuum-gauge-too-coarse = das Vakuummeter von Prüfung „{ $test }“ kann deren Grenze nicht anzeigen
-phrase-such-a-gauge-shows-zero-long-before-the-limit-is-reached-that-the = Ein solches Messgerät zeigt null, lange bevor die Grenze erreicht ist: Ob sie eingehalten wurde, ist nicht bekannt.
+caution-vacuum-gauge-too-coarse = das Vakuummeter von Prüfung „{ $test }“ kann deren Grenzwert nicht anzeigen
+phrase-such-a-gauge-shows-zero-long-before-the-limit-is-reached-that-the = Ein solches Messgerät zeigt null, lange bevor der Grenzwert erreicht ist: Ob er eingehalten wurde, ist nicht bekannt.
 caution-vented = { $refrigerant } wurde absichtlich abgelassen
 phrase-letting-such-gas-out-on-purpose-is-forbidden-in-most-countries-an = Solches Gas absichtlich abzulassen ist in den meisten Ländern verboten und gilt als Freisetzung.
-caution-volume-missing = über die Leckgrenze von Prüfung „{ $test }“ lässt sich nichts sagen
-phrase-a-change-of-pressure-becomes-a-leak-rate-only-with-the-volume-wit = Aus einer Druckänderung wird erst mit dem Volumen eine Leckrate; ohne es lässt sich über die Grenze nichts sagen.
+caution-volume-missing = über den Leck-Grenzwert von Prüfung „{ $test }“ lässt sich nichts sagen
+phrase-a-change-of-pressure-becomes-a-leak-rate-only-with-the-volume-wit = Aus einer Druckänderung wird erst mit dem Volumen eine Leckrate; ohne es lässt sich über den Grenzwert nichts sagen.
 caution-wrong-cylinder = { $kind ->
     [charged] { $circuit ->
         [none] { $held } wurde in die Anlage gefüllt, die { $wanted } enthält

@@ -2,10 +2,10 @@
 
 circuit-named = { $circuit ->
     [none] Die Anlage
-   *[other] Kreis { $circuit }
+   *[other] Kreislauf { $circuit }
 }
 finding-kind = Art
-finding-evidence = Nachweis
+finding-evidence = Beleg
 finding-size = Größe
 finding-cause = Ursache
 finding-repair = Reparatur
@@ -28,9 +28,9 @@ size-how = { $measured ->
 }
 everything-registered = alle erfassten Stellen
 
-point-holds = hält, { $days ->
-    [one] { $days } Tag
-   *[other] { $days } Tage
+point-holds = hält seit { $days ->
+    [one] { $days } Tag
+   *[other] { $days } Tagen
 }
 point-not-reached = nicht erreicht
 point-still-leaking = noch immer undicht, gefunden vor { $days ->
@@ -42,11 +42,12 @@ point-leaking-again = wieder undicht an derselben Stelle: { $days ->
    *[other] { $days } Tage
 } nach einer Reparatur durch { $by ->
     [none] uns
+    [others] andere
    *[other] { $by }
-}; { $times }-mal undicht
-point-repaired-holding = repariert, hält, { $days ->
+}; { $times }-mal undicht gewesen
+point-repaired-holding = repariert, hält seit { $days ->
     [one] { $days } Tag
-   *[other] { $days } Tage
+   *[other] { $days } Tagen
 }{ $section-only ->
     [yes] , nur nach einer Prüfung des Abschnitts
    *[no] { "" }
@@ -58,9 +59,9 @@ point-not-retested = repariert, seit { $days ->
 point-left-open = offen gelassen{ $suspect ->
     [yes] { " " }als Verdacht
    *[no] { "" }
-}, { $days ->
+}, seit { $days ->
     [one] { $days } Tag
-   *[other] { $days } Tage
+   *[other] { $days } Tagen
 }{ $looked ->
     [yes] ; jetzt zeigte sich dort nichts
    *[no] { "" }
@@ -89,21 +90,21 @@ days-held = { $days ->
 
 leaks-explain = Die { $circuit ->
     [none] gefundenen
-   *[other] in Kreis { $circuit } gefundenen
+   *[other] in Kreislauf { $circuit } gefundenen
 } Lecks erklären { $least ->
     [none] höchstens { $most }
    *[other] zwischen { $least } und { $most }
 } der verlorenen { $lost }.
 leaks-explain-others-remain = Die { $circuit ->
     [none] gefundenen
-   *[other] in Kreis { $circuit } gefundenen
+   *[other] in Kreislauf { $circuit } gefundenen
 } Lecks erklären { $least ->
     [none] höchstens { $most }
    *[other] zwischen { $least } und { $most }
-} der verlorenen { $lost }: es bleiben andere, oder eines von ihnen war früher größer.
+} der verlorenen { $lost }: es bleiben andere Lecks, oder eines von ihnen war früher größer.
 leaks-explain-more-than-lost = Bei den gemessenen Größen wären aus den { $circuit ->
     [none] gefundenen
-   *[other] in Kreis { $circuit } gefundenen
+   *[other] in Kreislauf { $circuit } gefundenen
 } Lecks { $least ->
     [none] höchstens { $most }
    *[other] zwischen { $least } und { $most }

@@ -15,7 +15,7 @@ plant-category = Art der Anlage
 plant-in-service-since = In Betrieb seit
 plant-complaint = Beanstandung
 plant-air-outside = Außenluft
-plant-left = Verlassen
+plant-left = Hinterlassen
 plant-back-in-normal-operation = Wieder im Normalbetrieb
 
 outcome-repaired-proved = { $leaks ->
@@ -55,22 +55,22 @@ outcome-changed = Die Anlage wurde auf ein anderes Kältemittel umgestellt.
 outcome-other = { $purpose } durchgeführt.
 
 place-says = { $place }: { $what }
-because-holding = { $place } war schon { $times }-mal undicht; die letzte Reparatur hält bisher seit { $days ->
+because-holding = { $place } war schon { $times }-mal undicht; die letzte Reparatur hält nun seit { $days ->
     [one] { $days } Tag
    *[other] { $days } Tagen
 }.
-because-lost-since = Seit dem { $day } waren { $mass } Kältemittel aus { $circuit ->
-    [none] der Anlage
-   *[other] Kreis { $circuit }
-} verloren gegangen.
+because-lost-since = { $circuit ->
+    [none] Die Anlage
+   *[other] Kreislauf { $circuit }
+} hatte { $mass } Kältemittel seit dem { $day } verloren.
 because-missing-since = In { $circuit ->
     [none] der Anlage
-   *[other] Kreis { $circuit }
+   *[other] Kreislauf { $circuit }
 } fehlten { $mass } Kältemittel; zuletzt gefüllt wurde am { $day }, ob vollständig, ist nicht bekannt.
-because-lost = { $mass } Kältemittel waren aus { $circuit ->
-    [none] der Anlage
-   *[other] Kreis { $circuit }
-} verloren gegangen.
+because-lost = { $circuit ->
+    [none] Die Anlage
+   *[other] Kreislauf { $circuit }
+} hatte { $mass } Kältemittel verloren.
 because-not-reached = { $places ->
     [one] Eine Stelle war nicht erreichbar und ist noch abzusuchen.
    *[other] { $places } Stellen waren nicht erreichbar und sind noch abzusuchen.
@@ -80,6 +80,7 @@ because-not-reached = { $places ->
 leaked-times = war { $times }-mal undicht
 leaking-again = { $place } { $strong }: { $found }. Die letzte Reparatur{ $by ->
     [none] { "" }
+    [others] { " " }(durch andere)
    *[other] { " " }({ $by })
 } hielt höchstens { $days ->
     [one] { $days } Tag
@@ -99,14 +100,14 @@ customer = Kunde
 waiting-cost = { $running ->
     [yes] Beim bisherigen Verlust würden weiter etwa { $mass } im Jahr aus { $circuit ->
         [none] der Anlage
-       *[other] Kreis { $circuit }
+       *[other] Kreislauf { $circuit }
     } entweichen{ $co2e ->
         [none] { "" }
        *[other] { " " }({ $co2e })
     }, und die Anlage verliert dabei an Leistung.
    *[no] Beim bisherigen Verlust würden, sobald die Anlage wieder läuft, weiter etwa { $mass } im Jahr aus { $circuit ->
         [none] ihr
-       *[other] Kreis { $circuit }
+       *[other] Kreislauf { $circuit }
     } entweichen{ $co2e ->
         [none] { "" }
        *[other] { " " }({ $co2e })
@@ -122,15 +123,15 @@ fact-repaired-places = { $places ->
     [one] Reparierte Stelle
    *[other] { $places } reparierte Stellen
 }
-fact-not-checked-again = Nicht mit Lecksuchgerät oder Blasenmittel nachkontrolliert
+fact-not-checked-again = Nicht mit Lecksuchgerät oder Schaummittel nachkontrolliert
 fact-checked-again = Nachkontrolliert: { $result }
 fact-all-checked-again = Alle nachkontrolliert, es zeigte sich nichts
 fact-some-checked-again = { $checked } von { $repaired } nachkontrolliert, es zeigte sich nichts
 fact-detector-proved = Lecksuchgerät geprüft an { $leak }
 fact-section-tested = Abschnitt { $section }, geprüft
 fact-circuit-tested = { $circuit ->
-    [none] Ganzer Kreis
-   *[other] Kreis { $circuit }
+    [none] Ganzer Kreislauf
+   *[other] Kreislauf { $circuit }
 }, geprüft
 fact-gas = Gas
 fact-test = { $gas } bei { $pressure }, { $duration } lang{ $later ->
@@ -142,5 +143,5 @@ fact-none-added = Nichts nachgefüllt
 fact-charged = { $mass } eingefüllt
 fact-after-retrofit = nach der Umstellung des Kältemittels
 fact-refrigerant = Kältemittel
-fact-lost = { $mass } waren verloren gegangen
+fact-lost = { $mass } verloren gegangen
 head-line-circuit = Kreislauf { $circuit }: { $parts }

@@ -4,10 +4,10 @@ checked-air = Kältemittel in der Luft { $amount }
 checked-oxygen = Sauerstoff { $amount }
 checked-ventilated = belüftet
 checked-not-ventilated = nicht belüftet
-checked-locked-off = gegen Einschalten gesichert
-checked-not-locked-off = nicht gegen Einschalten gesichert
+checked-locked-off = gegen Wiedereinschalten gesichert
+checked-not-locked-off = nicht gegen Wiedereinschalten gesichert
 checked-ignition = Zündquellen: { $sources }
-room-machinery = { CAPITAL($room) } (Maschinenraum): Die Grenzen für Aufenthaltsräume gelten nicht; die örtlichen Vorschriften verlangen Lüftung und einen Gaswarnmelder.
+room-machinery = { CAPITAL($room) } (Maschinenraum): Die Grenzen für Aufenthaltsräume gelten nicht; die örtlichen Vorschriften verlangen Lüftung und ein Gaswarngerät.
 room-size-wanted = { CAPITAL($room) }: { $refrigerant } ist brennbar oder giftig und kann in diesen Aufenthaltsraum gelangen, dessen Größe nicht notiert ist. Ob die Grenze überschritten würde, ist nicht bekannt.
 room-size-not-noted = { CAPITAL($room) } (Aufenthaltsraum): Die Größe ist nicht notiert, die Grenze darum nicht geprüft.
 room-concentration = { $circuit ->
@@ -16,17 +16,17 @@ room-concentration = { $circuit ->
 }
 room-no-limit = Für dieses Kältemittel liegt keine Grenze vor, die in ihrer Quelle gelesen wurde; darum wird keine verglichen. Nach den örtlichen Vorschriften prüfen.
 room-limit = { $above ->
-    [yes] Das liegt über der Grenze von { $limit } ({ $source }). Bei Alarm den Raum verlassen; über Gaswarnung, Lüftung oder eine kleinere Füllmenge entscheiden die örtlichen Vorschriften.
-   *[no] Das liegt nicht über der Grenze von { $limit } ({ $source }).
+    [yes] Das liegt über der Grenze von { $limit }; Quelle: { $source }. Bei Alarm den Raum verlassen; über Gaswarnung, Lüftung oder eine kleinere Füllmenge entscheiden die örtlichen Vorschriften.
+   *[no] Das liegt nicht über der Grenze von { $limit }; Quelle: { $source }.
 }
 room-quarter = { $above ->
     [yes] Es liegt über einem Viertel der unteren Explosionsgrenze, { $limit }.
    *[no] Es liegt nicht über einem Viertel der unteren Explosionsgrenze, { $limit }.
 }
 room-equipped = { $has ->
-    [both] Wie notiert, Lüftung: { $ventilation }; Gaswarnmelder: { $detector }.
-    [ventilation] Wie notiert, Lüftung: { $ventilation }.
-   *[detector] Wie notiert, Gaswarnmelder: { $detector }.
+    [both] Laut Notizen Lüftung: { $ventilation }; Gaswarngerät: { $detector }.
+    [ventilation] Laut Notizen Lüftung: { $ventilation }.
+   *[detector] Laut Notizen Gaswarngerät: { $detector }.
 }
 safety-class = { $refrigerant } gehört zur Sicherheitsklasse { $class }.
 safety-can-burn = Es kann brennen: Zündquellen fernhalten, lüften und nur Werkzeuge und Lecksuchgeräte verwenden, die dafür zugelassen sind.
@@ -59,12 +59,12 @@ reading-title = Messwerte der laufenden Anlage
 reading-head = Messwert
 reading-suction-pressure = Saugdruck
 reading-suction-temperature = Sauggastemperatur
-reading-discharge-pressure = Hochdruck
+reading-discharge-pressure = Verdichtungsenddruck
 reading-discharge-temperature = Druckgastemperatur
 reading-liquid-pressure = Flüssigkeitsdruck
 reading-liquid-temperature = Flüssigkeitstemperatur
-reading-air-on-condenser = Luft am Verflüssiger
-reading-receiver-level = Stand im Sammler
+reading-air-on-condenser = Lufteintritt am Verflüssiger
+reading-receiver-level = Füllstand im Sammler
 reading-compressor-current = Stromaufnahme des Verdichters
 reading-superheat = Überhitzung
 reading-subcooling = Unterkühlung

@@ -4,20 +4,20 @@
 
 phrase-pressure-expected-at-the-end-corrected-for-temperature = Am Ende zu erwartender Druck, um die Temperatur berichtigt
 phrase-p-p-z-t-z-t-absolute-pressure-and-kelvin = p₂' = p₁ × (Z₂ × T₂) ÷ (Z₁ × T₁), absoluter Druck und Kelvin
-phrase-real-gas-at-constant-volume-z-of-nitrogen-from-the-table-made-wit = reales Gas bei gleichem Volumen; Z von Stickstoff aus der mit CoolProp 8.0.0 gemachten Tafel
+phrase-real-gas-at-constant-volume-z-of-nitrogen-from-the-table-made-wit = reales Gas bei konstantem Volumen; Z von Stickstoff aus der mit CoolProp 8.0.0 erstellten Tabelle
 phrase-compressibility-of-nitrogen-coolprop-8-0-0 = Realgasfaktor von Stickstoff, CoolProp 8.0.0
 phrase-pressure-lost-beyond-what-temperature-explains = Druckverlust über das hinaus, was die Temperatur erklärt
 phrase-uncorrelated-inputs-jcgm-100-2008-5-1-a-reading-s-step-as-step-12 = unkorrelierte Eingangsgrößen, JCGM 100:2008 5.1; die Schrittweite einer Ablesung als Schritt/√12, F.2.2.1; Erweiterungsfaktor 2
-phrase-simulated-tests-with-these-values-were-covered-in-85-to-100-of-ru = mit diesen Werten wurden simulierte Prüfungen in 85 bis 100 % der Läufe überdeckt; nicht an dieser Anlage gemessen
-phrase-standard-atmosphere-for-want-of-a-barometer-or-an-altitude = Normatmosphäre, mangels Barometer oder Höhe
+phrase-simulated-tests-with-these-values-were-covered-in-85-to-100-of-ru = mit diesen Werten wurden simulierte Prüfungen in 85 bis 100 % der Läufe überdeckt; nicht an dieser Anlage gemessen
+phrase-standard-atmosphere-for-want-of-a-barometer-or-an-altitude = Normatmosphäre, mangels Barometer oder Höhenangabe
 phrase-the-air-pressure-may-have-changed-by-5-hpa-between-the-readings = der Luftdruck kann sich zwischen den Ablesungen um 5 hPa geändert haben
 
 # Druckprüfung mit einer Aufzeichnung.
 
 phrase-pressure-lost-beyond-what-temperature-explains-fitted-over-the-wh = Druckverlust über das hinaus, was die Temperatur erklärt, durch Ausgleich über die ganze Aufzeichnung
 phrase-p-zt-zt-p-d-t-t-end-c-dt-dt-c-t-t-by-least-squares-d-u-u-fit-u-sh = p = [ZT ÷ (ZT)₀] × (P₀ − D × t ÷ t_end) + c₁ × dT/dt + c₂ × (T − T̄) nach kleinsten Quadraten;  Δ = D;  u²(Δ) = u_fit² + u_share² + u_step² + u²(air);  U = 3u
-phrase-least-squares-with-the-share-and-the-lag-held-near-1-and-0-real-g = kleinste Quadrate, Anteil und Verzögerung nahe 1 und 0 gehalten; reales Gas bei gleichem Volumen, Z von Stickstoff aus der mit CoolProp 8.0.0 gemachten Tafel; Varianz mal integrierter Autokorrelation; die Schrittweite einer Ablesung als Schritt/√12, JCGM 100:2008 F.2.2.1; Erweiterungsfaktor 3, nach simulierten Aufzeichnungen
-phrase-simulated-logs-with-these-values-were-covered-in-87-to-100-of-run = mit diesen Werten wurden simulierte Aufzeichnungen in 87 bis 100 % der Läufe überdeckt; nicht an dieser Anlage gemessen
+phrase-least-squares-with-the-share-and-the-lag-held-near-1-and-0-real-g = kleinste Quadrate, Anteil und Verzögerung nahe 1 und 0 gehalten; reales Gas bei konstantem Volumen, Z von Stickstoff aus der mit CoolProp 8.0.0 erstellten Tabelle; Varianz mal integrierter Autokorrelation; die Schrittweite einer Ablesung als Schritt/√12, JCGM 100:2008 F.2.2.1; Erweiterungsfaktor 3, nach simulierten Aufzeichnungen
+phrase-simulated-logs-with-these-values-were-covered-in-87-to-100-of-run = mit diesen Werten wurden simulierte Aufzeichnungen in 87 bis 100 % der Läufe überdeckt; nicht an dieser Anlage gemessen
 phrase-the-log = die Aufzeichnung
 phrase-averages-over-equal-times-288-in-the-log-at-most = Mittel über gleiche Zeiten, höchstens 288 in der Aufzeichnung
 phrase-standard-deviation-of-the-means-about-the-fit = Standardabweichung der Mittel von der Ausgleichskurve
@@ -29,11 +29,11 @@ phrase-fitted-from-c-and-c = aus dem Ausgleich, aus c₂ und c₁
 # Das Leck einer Druckprüfung.
 
 phrase-mean-leak-over-the-test = Mittleres Leck während der Prüfung
-phrase-constant-volume-gas-at-the-temperature-of-the-test-pressure-chang = gleiches Volumen; Gas bei der Temperatur der Prüfung (vom Anwendungsbereich des Druckänderungsverfahrens nach EN 13184)
+phrase-constant-volume-gas-at-the-temperature-of-the-test-pressure-chang = konstantes Volumen; Gas bei der Temperatur der Prüfung (vom Anwendungsbereich des Druckänderungsverfahrens nach EN 13184)
 phrase-largest-leak-that-this-test-leaves-possible = Größtes Leck, das diese Prüfung möglich lässt
 phrase-upper-end-of-the-interval-of-the-leak-coverage-factor-2-for-two-r = oberes Ende des Intervalls für das Leck; Erweiterungsfaktor 2 bei zwei Ablesungen, 3 bei ausgeglichener Aufzeichnung
 phrase-smallest-leak-that-this-test-could-have-shown = Kleinstes Leck, das diese Prüfung hätte zeigen können
-phrase-a-loss-that-differs-from-none-at-the-95-level-normal-distribution = ein Verlust, der sich auf dem Niveau von 95 % von keinem unterscheidet, Normalverteilung; u(Δ) aus der Bilanz der Prüfung selbst
+phrase-a-loss-that-differs-from-none-at-the-95-level-normal-distribution = ein Verlust, der sich auf dem Niveau von 95 % von null unterscheidet, Normalverteilung; u(Δ) aus der Bilanz der Prüfung selbst
 
 # Leckgrößen als Masse.
 
@@ -45,11 +45,11 @@ phrase-molar-mass-of-dry-air-28-966-g-mol-from-memory = molare Masse trockener L
 
 # Vakuumprüfung.
 
-phrase-mean-rise-of-the-vacuum-as-a-throughput = Mittlerer Druckanstieg im Vakuum als Leckstrom
-phrase-rate-of-rise-at-constant-volume-40-cfr-1065-644-in-form-moisture-a = Anstiegsrate bei gleichem Volumen, in der Form von 40 CFR 1065.644; Feuchte und Ausgasung sind darin enthalten
-phrase-rise-of-a-part-of-the-log-as-a-throughput = Anstieg eines Teils der Aufzeichnung als Leckstrom
+phrase-mean-rise-of-the-vacuum-as-a-throughput = Mittlerer Druckanstieg im Vakuum als pV-Durchfluss
+phrase-rate-of-rise-at-constant-volume-40-cfr-1065-644-in-form-moisture-a = Anstiegsrate bei konstantem Volumen, in der Form von 40 CFR 1065.644; Feuchte und Ausgasung sind darin enthalten
+phrase-rise-of-a-part-of-the-log-as-a-throughput = Anstieg eines Teils der Aufzeichnung als pV-Durchfluss
 phrase-q-v-p-t-p-along-the-straight-line-fitted-to-the-rows-u-v-u-p-t-p-u = Q = V × Δp ÷ t, Δp längs der Ausgleichsgeraden der Zeilen;  U² = (V × U(Δp) ÷ t)² + (Δp × U(V) ÷ t)²
-phrase-least-squares-standard-error-times-the-memory-of-the-noise-studen = kleinste Quadrate; Standardfehler mal Gedächtnis des Rauschens, Student-t bei 99 %, und die Schrittweite des Messgeräts; unkorrelierte Eingangsgrößen, JCGM 100:2008 5.1
+phrase-least-squares-standard-error-times-the-memory-of-the-noise-studen = kleinste Quadrate; Standardfehler mal Korrelationsfaktor des Rauschens, Student-t bei 99 %, und die Schrittweite des Messgeräts; unkorrelierte Eingangsgrößen, JCGM 100:2008 5.1
 phrase-largest-leak-that-this-rise-leaves-possible = Größtes Leck, das dieser Anstieg möglich lässt
 phrase-gas-given-off-by-moisture-walls-and-oil-only-adds-to-the-rise-so-t = von Feuchte, Wänden und Öl abgegebenes Gas erhöht den Anstieg nur, so dass ein gleichmäßiges Leck nicht größer ist als der Anstieg im letzten Drittel; wie oft das bei simulierten Anstiegen zutraf, steht in den Entwicklernotizen dieses Projekts
 phrase-smallest-leak-that-this-straight-rise-can-be-if-it-is-one = Kleinstes Leck, das dieser geradlinige Anstieg sein kann, falls er eines ist
@@ -64,7 +64,7 @@ phrase-iapws-sr1-86-1992-over-liquid-iapws-r14-08-2011-over-ice = IAPWS SR1-86(1
 
 phrase-pressure-in-service = Druck im Betrieb
 phrase-p-s-bubble-pressure-at-t-or-the-highest-that-was-read-where-that-i = p_s = Siededruck bei T, oder der höchste abgelesene, wo dieser höher ist; höchstens der des Typenschilds
-phrase-saturation-from-tables-made-with-coolprop-8-0-0 = Sättigung aus mit CoolProp 8.0.0 gemachten Tafeln
+phrase-saturation-from-tables-made-with-coolprop-8-0-0 = Sättigung aus mit CoolProp 8.0.0 erstellten Tabellen
 phrase-leak-in-service-viscous-flow = Leck im Betrieb, viskose Strömung
 phrase-laminar-flow-of-an-ideal-gas-through-an-unchanged-channel-poiseui = laminare Strömung eines idealen Gases durch einen unveränderten Kanal (Poiseuille); η bei 20 °C und 101 325 Pa
 phrase-leak-in-service-molecular-flow = Leck im Betrieb, molekulare Strömung
@@ -72,33 +72,33 @@ phrase-free-molecular-flow-through-an-unchanged-channel-knudsen = freie Molekula
 phrase-condensing-at-40-c-on-a-warm-day-stands-for-service-on-the-high-s = Verflüssigung bei 40 °C an einem warmen Tag steht für den Betrieb der Hochdruckseite; keine Ablesung dieses Besuchs war höher
 phrase-standing-still-at-20-c-when-the-low-side-sees-more-than-in-operat = Stillstand bei 20 °C, wobei die Niederdruckseite mehr sieht als im Betrieb; keine Ablesung dieses Besuchs war höher
 phrase-20-c-for-want-of-a-reading = 20 °C, mangels einer Ablesung
-phrase-wilke-s-rule-j-chem-phys-18-1950-517-from-memory-from-the-constit = Wilkes Regel (J. Chem. Phys. 18, 1950, 517, aus dem Gedächtnis) aus den Bestandteilen in CoolProp 8.0.0: abgeleitet, für R-404A, R-407C, R-410A, R-507A bis auf 5 % wie CoolProp
+phrase-wilke-s-rule-j-chem-phys-18-1950-517-from-memory-from-the-constit = Wilkes Regel (J. Chem. Phys. 18, 1950, 517, aus dem Gedächtnis) aus den Bestandteilen in CoolProp 8.0.0: abgeleitet, für R-404A, R-407C, R-410A, R-507A bis auf 5 % wie CoolProp
 
-phrase-net-addition-of-a-job = Saldo der Zugaben eines Einsatzes
-phrase-common-practice-what-was-recovered-and-charged-back-is-not-a-loss = übliche Praxis: was rückgewonnen und wieder eingefüllt wurde, ist kein Verlust; Unsicherheit nach JCGM 100:2008 5.1 (Genauigkeit a der Waage und ihr Ziffernschritt als Rechteckverteilung, F.2.2.1), Erweiterungsfaktor 2
-phrase-net-sum-charged-sum-recovered-sum-lost-in-service-purged-or-vente = Saldo = Summe eingefüllt − Summe rückgewonnen − Summe beim Einsatz verloren, abgeblasen oder abgelassen;  U = 2u, u² = Summe von (a² ÷ 3 + Schritt² ÷ 12) über die Waagenablesungen
+phrase-net-addition-of-a-job = Saldo des Nachgefüllten eines Einsatzes
+phrase-common-practice-what-was-recovered-and-charged-back-is-not-a-loss = übliche Praxis: was zurückgewonnen und wieder eingefüllt wurde, ist kein Verlust; Unsicherheit nach JCGM 100:2008 5.1 (Genauigkeit a der Waage und ihr Ziffernschritt als Rechteckverteilung, F.2.2.1), Erweiterungsfaktor 2
+phrase-net-sum-charged-sum-recovered-sum-lost-in-service-purged-or-vente = Saldo = Summe eingefüllt − Summe zurückgewonnen − Summe beim Einsatz verloren, abgeblasen oder abgelassen;  U = 2u, u² = Summe von (a² ÷ 3 + Schritt² ÷ 12) über die Waagenablesungen
 phrase-co-equivalent = CO₂-Äquivalent
 phrase-co-e-mass-gwp = CO₂e = Masse × GWP
 phrase-mass-times-gwp-of-the-set-named-mixtures-by-nominal-mass-fraction = Masse mal GWP der genannten Reihe; Gemische nach den nominellen Massenanteilen, Verordnung (EU) 2024/573 Anhang VI und 40 CFR 84.64(b)
 phrase-leak-rate-annualizing-method = Leckrate, auf ein Jahr hochgerechnet (annualizing method)
-phrase-rate-100-added-full-charge-shorter-of-days-since-the-last-additio = Rate = 100 % × (zugegeben ÷ volle Füllmenge) ÷ (Tage seit der letzten Zugabe, höchstens 365, ÷ 365)
+phrase-rate-100-added-full-charge-shorter-of-days-since-the-last-additio = Rate = 100 % × (nachgefüllt ÷ volle Füllmenge) ÷ (Tage seit der letzten Nachfüllung, höchstens 365, ÷ 365)
 phrase-40-cfr-82-152-leak-rate-for-part-84-the-same-by-84-102-from-memor = 40 CFR 82.152, „leak rate“; für Teil 84 dasselbe nach 84.102 (aus dem Gedächtnis, nachprüfen)
 phrase-leak-rate-rolling-average-method = Leckrate, gleitender Durchschnitt (rolling average method)
-phrase-rate-100-sum-of-additions-in-the-window-full-charge = Rate = 100 % × Summe der Zugaben im Zeitfenster ÷ volle Füllmenge
-phrase-loss-per-year-in-percent-of-the-full-charge = Verlust im Jahr in Prozent der vollen Füllmenge
-phrase-rate-100-lost-full-charge-365-days = Rate = 100 % × (verloren ÷ volle Füllmenge) × 365 ÷ Tage
-phrase-common-practice-days-counted-from-the-last-addition-a-year-of-365 = übliche Praxis; Tage ab der letzten Zugabe gezählt, ein Jahr mit 365 Tagen
+phrase-rate-100-sum-of-additions-in-the-window-full-charge = Rate = 100 % × Summe des Nachgefüllten im Zeitfenster ÷ volle Füllmenge
+phrase-loss-per-year-in-percent-of-the-full-charge = Verlust pro Jahr in Prozent der vollen Füllmenge
+phrase-rate-100-lost-full-charge-365-days = Rate = 100 % × (verloren ÷ volle Füllmenge) × 365 ÷ Tage
+phrase-common-practice-days-counted-from-the-last-addition-a-year-of-365 = übliche Praxis; Tage ab der letzten Nachfüllung gezählt, ein Jahr mit 365 Tagen
 phrase-lost-in-a-calendar-year-in-percent-of-the-full-charge = Verlust in einem Kalenderjahr in Prozent der vollen Füllmenge
-phrase-share-100-sum-of-the-year-s-additions-full-charge = Anteil = 100 % × Summe der Zugaben des Jahres ÷ volle Füllmenge
-phrase-40-cfr-82-157-j-and-84-106-j-125-or-more-in-a-calendar-year-is-to = 40 CFR 82.157(j) und 84.106(j): 125 % oder mehr in einem Kalenderjahr sind zu melden
+phrase-share-100-sum-of-the-year-s-additions-full-charge = Anteil = 100 % × Summe des Nachgefüllten des Jahres ÷ volle Füllmenge
+phrase-40-cfr-82-157-j-and-84-106-j-125-or-more-in-a-calendar-year-is-to = 40 CFR 82.157(j) und 84.106(j): 125 % oder mehr in einem Kalenderjahr sind zu melden
 phrase-what-the-leaks-found-explain-of-the-loss = Was die gefundenen Lecks vom Verlust erklären
-phrase-explained-sum-of-leak-size-time-it-leaked-from-the-least-of-both-t = erklärt = Summe von Leckgröße × Zeit, die es leckte, vom Kleinsten beider bis zum Größten beider
+phrase-explained-sum-of-leak-size-time-it-leaked-from-the-least-of-both-t = erklärt = Summe von Leckgröße × Zeit, in der es leckte, vom Kleinsten beider bis zum Größten beider
 phrase-interval-arithmetic-that-a-leak-kept-the-size-it-was-measured-at-i = Intervallrechnung; dass ein Leck seine gemessene Größe behielt, ist eine Annahme
 phrase-concentration-in-the-room-if-the-whole-charge-came-out = Konzentration im Raum, wenn die ganze Füllung austräte
 phrase-c-m-v-v-a-h-where-no-volume-is-noted = c = m ÷ V, V = A × h, wo kein Volumen notiert ist
 phrase-charge-over-room-volume-as-en-378-1-and-ashrae-15-compare-it-with = Füllmenge durch Raumvolumen, wie EN 378-1 und ASHRAE 15 sie mit ihren Grenzen vergleichen; gleichmäßig gemischt, was die Luft am Boden anfangs nicht ist
 phrase-a-quarter-of-the-lower-flammable-limit = Ein Viertel der unteren Explosionsgrenze
-phrase-screening-at-25-of-the-lfl-common-practice = Vorprüfung bei 25 % der unteren Explosionsgrenze (LFL), übliche Praxis
+phrase-screening-at-25-of-the-lfl-common-practice = Vorprüfung bei 25 % der unteren Explosionsgrenze (LFL), übliche Praxis
 phrase-superheat-of-the-suction-vapour = Überhitzung des Sauggases
 phrase-t-t-suction-t-dew-p-suction-absolute-pressure = ΔT = T_suction − T_dew(p_suction), Absolutdruck
 phrase-common-practice-dew-temperature-from-the-table-made-with-coolprop = übliche Praxis; Tautemperatur aus der mit CoolProp 8.0.0 erstellten Tabelle

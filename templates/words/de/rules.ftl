@@ -3,7 +3,7 @@
 because = { $rule }, { $source }
 because-own-date = vom Techniker gesetzter Termin; { $rule }, { $source }
 check-every = { $source }: alle { $months } Monate
-not-before-hours = nicht vor { $hours } h Betrieb
+not-before-hours = nicht vor { $hours } Betriebsstunden
 report-loss = Den Verlust von { $percent } % der Füllmenge im Jahr { $year } melden
 class-with-50-lb = { $class } mit 50 lb oder mehr (82.157(a))
 legal-coverage = { $circuit ->
@@ -22,16 +22,16 @@ legal-rate-without-category = { $circuit ->
 legal-rate-not-over = { $circuit ->
     [none] Die Anlage
    *[other] Kreislauf { $circuit }
-}: Leckrate { $rate } ({ $method }); Auslöseschwelle { $trigger } % für { $category }: nicht überschritten.
+}: { $method }: { $rate }; Auslöseschwelle { $trigger } % für { $category }: nicht überschritten.
 legal-rate-over = { $circuit ->
     [none] Die Anlage
    *[other] Kreislauf { $circuit }
-}: Leckrate { $rate } ({ $method }); Auslöseschwelle { $trigger } % für { $category }: überschritten; verlangt wird die Reparatur binnen { $days } Tagen nach dem Nachfüllen, oder binnen { $shutdown } bei Stillsetzen eines industriellen Prozesses ({ $source }); { $extensions }.
+}: { $method }: { $rate }; Auslöseschwelle { $trigger } % für { $category }: überschritten; verlangt wird die Reparatur binnen { $days } Tagen nach dem Nachfüllen, oder binnen { $shutdown } bei Stillsetzen eines industriellen Prozesses ({ $source }); { $extensions }.
 legal-check-every = Dichtheitskontrolle alle { $months } Monate.
 legal-detection-there = Ein Leckage-Erkennungssystem ist Pflicht und vorhanden; es wird alle 12 Monate geprüft.
 legal-detection-missing = Ein Leckage-Erkennungssystem ist Pflicht; keines ist notiert.
-legal-automatic-detection = Ein selbsttätiges Leckage-Erkennungssystem wird verlangt, wenn die Anlage 2017 oder später in Betrieb ging: { $source }, prüfen.
-legal-records-kept = Aufzeichnungen werden { $years } Jahre aufbewahrt ({ $source }).
+legal-automatic-detection = Ein selbsttätiges Leckage-Erkennungssystem wird verlangt, wenn die Anlage 2017 oder später in Betrieb ging: { $source }, nachprüfen.
+legal-records-kept = Aufzeichnungen sind { $years } Jahre aufzubewahren ({ $source }).
 next-open-since = offen seit { $day }
 next-was-due = war fällig bis { $day }
 next-by = bis { $day }
@@ -40,5 +40,5 @@ next-what = { $count ->
     [1] { $what } (Kreislauf { $circuits })
    *[other] { $what } (Kreisläufe { $circuits })
 }
-next-searched-in-part = Seither wurde gesucht, nach den Notizen aber nicht an jedem sichtbaren und zugänglichen Teil, und erst das macht eine Dichtheitskontrolle aus
+next-searched-in-part = Seither gesucht, laut Notizen aber nicht an allen sichtbaren und zugänglichen Teilen, wie es eine Dichtheitskontrolle verlangt
 covered-84-not-said = 15 lb oder mehr eines geregelten Stoffes oder eines Ersatzstoffes mit GWP über 53 (84.106(a)); Klimaanlagen für Wohnungen und leichtes Gewerbe sind ausgenommen, und die Notizen sagen nicht, ob dies eine ist

@@ -5,15 +5,15 @@
 pressure-test-heading = Druckprüfung { $test }: { $part }
 vacuum-test-heading = Vakuumprüfung { $test }: { $part }
 test-part-whole = { $circuit ->
-    [none] der ganze Kältekreis
-   *[other] der ganze Kältekreis { $circuit }
+    [none] der ganze Kreislauf
+   *[other] der ganze Kreislauf { $circuit }
 }
 test-part-section = { $about ->
     [none] Abschnitt { $section }
    *[other] { $about } (Abschnitt { $section })
 }{ $circuit ->
     [none] {""}
-   *[other] {" "}von Kältekreis { $circuit }
+   *[other] {" "}von Kreislauf { $circuit }
 }
 test-reading = { $moment }: { $pressure }{ $temperature ->
     [none] {""}
@@ -34,7 +34,7 @@ test-leak-limit = Grenzwert für ein Leck
 # Ergebnisse einer Prüfung.
 
 result-expected = Am Ende zu erwarten
-result-lost = Verlust über die Temperatur hinaus
+result-lost = Druckverlust ohne Temperatureinfluss
 result-mean-leak = Mittleres Leck
 result-largest-leak = Größtes noch mögliches Leck
 result-as-nitrogen = Als Stickstoff
@@ -56,6 +56,7 @@ chart-late-slope = Steigung des letzten Drittels
 chart-largest-leak = größtes noch mögliches Leck, für sich allein
 chart-limit = { $by ->
     [none] Grenzwert, { $limit }
+    [maker] Grenzwert des Herstellers, { $limit }
    *[other] Grenzwert ({ $by }), { $limit }
 }
 chart-alt = { $name } über { $time }: von { $first } am Anfang bis { $last } am Ende{ $limit ->
@@ -76,7 +77,7 @@ budget-gauge-start = Manometer am Anfang
 budget-gauge-end = Manometer am Ende
 budget-thermometer = Thermometer, je 0,3 K an Anfang und Ende
 budget-lag = Gas folgt der Leitung verzögert, je 0,7 K an Anfang und Ende
-budget-not-followed = 10 % der Temperaturänderung nicht mitgemacht
+budget-not-followed = 10 % der Temperaturänderung nicht mitgemacht
 budget-air = Änderung des Luftdrucks, höchstens 5 hPa
 budget-scatter = Streuung um die Ausgleichskurve, mit ihrer Autokorrelation
 budget-share-followed = Anteil der Erwärmung, dem das Gas gefolgt ist, aus dem Ausgleich
@@ -99,7 +100,7 @@ help-air = Der Luftdruck macht { $share } der Varianz aus: Um kleinere Lecks zu 
 
 hold-nothing-larger = Nichts Größeres als { $size } wurde gezeigt.
 hold-nothing-larger-short = Nichts Größeres als { $size }
-hold-leak = Es ging mehr Druck verloren, als Temperatur und Ablesungen erklären: Es ist undicht.
+hold-leak = Es ging mehr Druck verloren, als Temperatur und Ablesungen erklären: Der geprüfte Teil ist undicht.
 hold-leak-short = Druck ging verloren
 hold-inconclusive = Die Prüfung entscheidet nicht.
 hold-inconclusive-short = Nicht entschieden
@@ -112,15 +113,15 @@ hold-strength-short = Nur Festigkeitsprüfung
 
 hold-reason-no-temperature = Die Temperatur wurde nicht an beiden Enden abgelesen, so dass sich eine Druckänderung nicht von Erwärmung oder Abkühlung trennen lässt. Zur Klärung: die Temperatur der Leitung zu jedem Druck ablesen oder aufzeichnen.
 hold-reason-nitrogen-only = Die Temperaturkorrektur gibt es nur für Stickstoff.
-hold-reason-outside-table = Die Ablesungen liegen außerhalb der Tafel für Stickstoff (0,5 bis 60 bar absolut, −40 bis 70 °C).
+hold-reason-outside-table = Die Ablesungen liegen außerhalb der Tabelle für Stickstoff (0,5 bis 60 bar absolut, −40 bis 70 °C).
 hold-reason-log-short = Die Aufzeichnung ist kürzer als 23 Stunden: Nur ihre erste und ihre letzte Zeile werden ausgewertet, die Zeilen dazwischen gezeichnet.
-hold-reason-log-unfit = Die Aufzeichnung hat für einen Ausgleich zu wenige Zeilen oder Zeilen außerhalb der Tafel für Stickstoff: Nur ihre erste und ihre letzte Zeile werden ausgewertet.
+hold-reason-log-unfit = Die Aufzeichnung hat für einen Ausgleich zu wenige Zeilen oder Zeilen außerhalb der Tabelle für Stickstoff: Nur ihre erste und ihre letzte Zeile werden ausgewertet.
 hold-reason-unsteady = Die Prüfung war kürzer als 23 Stunden, und ihre Temperaturen am Anfang und am Ende liegen mehr als 2 K auseinander: Das Gas kann hinter der Leitung um mehr zurückbleiben, als ein Leck zeigen würde.
 hold-settle-unsteady = Zur Klärung: noch einmal ablesen, wenn die Leitung bis auf 2 K so warm ist wie am Anfang, oder Druck und Temperatur 23 Stunden oder länger aufzeichnen.
 hold-reason-rose = Der Druck stieg stärker, als die Ablesungen erklären; zu prüfen ist, wo das Thermometer sitzt und ob ein Ventil Gas einließ.
-hold-reason-no-volume = Das geprüfte Volumen ist nicht vermerkt, so dass sich keine Leckgröße angeben lässt; es gehört ins Verzeichnis oder zur Prüfung.
+hold-reason-no-volume = Das geprüfte Volumen ist nicht notiert, so dass sich keine Leckgröße angeben lässt; es gehört ins Verzeichnis oder zur Prüfung.
 hold-reason-coarse = Was sie hätte zeigen können, ist gröber als der verlangte Grenzwert. Zur Klärung: länger halten, bei gleichmäßigerer Temperatur, oder einen kleineren Abschnitt prüfen.
-hold-reason-near = Der Verlust liegt zu nah am verlangten Grenzwert, um so oder so zu entscheiden. Zur Klärung: die Prüfung länger wiederholen oder die Verbindungen mit Schaummittel oder Gasspürgerät absuchen.
+hold-reason-near = Der Verlust liegt zu nah am verlangten Grenzwert, um so oder so zu entscheiden. Zur Klärung: die Prüfung länger wiederholen oder die Verbindungen mit Schaummittel oder Lecksuchgerät absuchen.
 
 # Rechengänge einer Druckprüfung: Überschriften und Anmerkungen.
 
@@ -132,7 +133,7 @@ hold-smallest-title = Kleinstes Leck, das diese Prüfung hätte zeigen können
 hold-limit-mass-title = Dasselbe Leck als Masse Stickstoff beim Druck der Prüfung
 hold-note-hydrogen = Fünf Prozent Wasserstoff im Stickstoff sind in Z nicht berücksichtigt.
 hold-note-gauge-cancels = Ein gleichbleibender Fehler des Manometers hebt sich auf, da beide Ablesungen vom selben Manometer stammen.
-hold-note-smaller = Ein kleineres Leck kann diese Prüfung nicht von keinem unterscheiden.
+hold-note-smaller = Ein kleineres Leck lässt sich mit dieser Prüfung nicht von gar keinem unterscheiden.
 hold-note-gaps = Die Aufzeichnung hat Lücken von mehr als einer Stunde; was darin geschah, ist nicht zu sehen.
 hold-note-temperature-still = Die Temperatur bewegte sich kaum, so dass die Aufzeichnung nicht zeigt, wie das Gas ihr folgt; es wird angenommen, dass es folgt.
 
@@ -140,17 +141,20 @@ hold-note-temperature-still = Die Temperatur bewegte sich kaum, so dass die Aufz
 
 vacuum-limit-met = Blieb { $within } lang unter { $limit }{ $by ->
     [none] {""}
+    [maker] {" "}(Grenzwert des Herstellers)
    *[other] {" "}(Grenzwert: { $by })
 }: Grenzwert eingehalten.
 vacuum-limit-not-met = Blieb nicht { $within } lang unter { $limit }{ $by ->
     [none] {""}
+    [maker] {" "}(Grenzwert des Herstellers)
    *[other] {" "}(Grenzwert: { $by })
 }: Grenzwert nicht eingehalten.
 vacuum-limit-too-short = Nur { $watched } lang beobachtet; verlangt sind { $within }{ $by ->
     [none] {""}
+    [maker] {" "}(Grenzwert des Herstellers)
    *[other] {" "}(Grenzwert: { $by })
 }.
-vacuum-no-limit = Kein Grenzwert für den Druck ist vermerkt.
+vacuum-no-limit = Kein Grenzwert für den Druck ist notiert.
 
 # Was eine Vakuumprüfung über ein Leck zeigt, und was zur Klärung führt.
 
@@ -171,19 +175,19 @@ vacuum-coarse = Die Prüfung entscheidet nicht: Bis { $upper } bleibt möglich, 
 vacuum-no-size = Der Anstieg flacht nicht ab; ohne das Volumen lässt sich keine Leckgröße angeben.
 vacuum-acceptance-only = Über ein Leck zeigt sie nicht mehr als das.
 vacuum-settle-second-fact = Ein Anstieg allein ist noch kein Nachweis eines Lecks. Zur Klärung: eine Druckprüfung mit Stickstoff und Schaummittel, oder eine Stunde weiter evakuieren und den Anstieg wiederholen; steigt das letzte Drittel wieder so schnell, strömt Luft ein, steigt es langsamer, ist es abgegebenes Gas.
-vacuum-settle-dry = Zur Klärung: das Vakuum mit trockenem Stickstoff brechen, den Trockner wechseln, erneut evakuieren, bis es hält, und den Anstieg wiederholen. Eine feuchte Anlage verbirgt ein Leck; dies ist also keine Freigabe.
+vacuum-settle-dry = Zur Klärung: das Vakuum mit trockenem Stickstoff brechen, den Filtertrockner wechseln, erneut evakuieren, bis es hält, und den Anstieg wiederholen. Eine feuchte Anlage verbirgt ein Leck; dies ist also keine Freigabe.
 vacuum-settle-above-water = Zur Klärung: bei warmem Öl erneut evakuieren, den Anstieg wiederholen und die Verbindungen unter Druck mit Stickstoff und Schaummittel prüfen.
 vacuum-settle-uneven = Zur Klärung: erneut evakuieren, Ventile, Schläuche und Temperatur lassen, wie sie sind, und den Anstieg wiederholen. Eine Druckprüfung mit Stickstoff zeigt ein Leck, das kommt und geht, wenn es zu dieser Zeit offen ist.
-vacuum-settle-coarse = Zur Klärung: ein längerer Anstieg, ein feineres Messgerät oder ein kleinerer Teil des Kältekreises; oder eine Druckprüfung mit Stickstoff und Schaummittel.
-vacuum-settle-no-size = Zur Klärung: das geprüfte Volumen vermerken oder die Verbindungen unter Druck mit Stickstoff und Schaummittel prüfen.
+vacuum-settle-coarse = Zur Klärung: ein längerer Anstieg, ein feineres Messgerät oder ein kleinerer Teil des Kreislaufs; oder eine Druckprüfung mit Stickstoff und Schaummittel.
+vacuum-settle-no-size = Zur Klärung: das geprüfte Volumen notieren oder die Verbindungen unter Druck mit Stickstoff und Schaummittel prüfen.
 vacuum-no-place = Eine Vakuumprüfung zeigt nicht, wo ein Leck liegt.
 
 # Warum eine Vakuumprüfung nicht mehr zeigt.
 
 vacuum-reason-above-water = Der Druck überschritt, was Wasser allein an der wärmsten Stelle erreichen kann: Auch Luft oder Kältemittel kam hinzu.
 vacuum-reason-water-unchecked = Weder die wärmste Leitung noch die Luft wurde gemessen, so dass nicht geprüft ist, ob Wasser diesen Druck erreichen kann.
-vacuum-reason-no-volume = Das geprüfte Volumen ist nicht vermerkt, so dass sich keine Leckgröße angeben lässt.
-vacuum-reason-no-leak-limit = Kein Grenzwert für ein Leck ist vermerkt, so dass der Anstieg an keinem gemessen wird.
+vacuum-reason-no-volume = Das geprüfte Volumen ist nicht notiert, so dass sich keine Leckgröße angeben lässt.
+vacuum-reason-no-leak-limit = Kein Grenzwert für ein Leck ist notiert, so dass der Anstieg an keinem gemessen wird.
 vacuum-reason-inward = { $refrigerant } siedet in den kalten Teilen dieser Anlage unter dem Druck der Luft, so dass ein Leck dort im Betrieb Luft ansaugt, wie in dieser Prüfung.
 vacuum-reason-two-readings = Zwei Ablesungen und keine Aufzeichnung, so dass die Prüfung nur zeigt, ob der Grenzwert eingehalten wurde: Zwischen zwei Ablesungen steigt der Druck durch ein Leck, durch Feuchte und durch Gas aus dem Öl gleich.
 vacuum-reason-moving-temperature = Die Temperatur bewegte sich um { $moved }, mehr als { $most }, so dass die Prüfung nur zeigt, ob der Grenzwert eingehalten wurde: Ein Anstieg bei veränderter Temperatur zeigt die Wärme und nicht das Leck.

@@ -6,7 +6,7 @@ phrase-leak-search = Lecksuche
 phrase-repair = Reparatur
 phrase-periodic-leak-check = wiederkehrende Dichtheitskontrolle
 phrase-verification = Nachkontrolle
-phrase-emergency-call = Notruf
+phrase-emergency-call = Störungseinsatz
 phrase-commissioning = Inbetriebnahme
 phrase-retrofit = Umstellung auf ein anderes Kältemittel
 phrase-service = Wartung
@@ -22,7 +22,7 @@ phrase-running = in Betrieb
 phrase-off = ausgeschaltet
 phrase-isolated = abgesperrt
 phrase-empty = leer
-phrase-standing = stehend, gefüllt
+phrase-standing = im Stillstand, gefüllt
 phrase-emptied = entleert
 phrase-under-nitrogen = unter Stickstoff
 
@@ -37,18 +37,18 @@ phrase-retrofitted = umgestellt
 
 # Was die Nachweise als Ergebnis zeigen.
 phrase-every-leak-found-was-repaired-and-proved = jedes gefundene Leck wurde repariert, jede Reparatur nachgewiesen
-phrase-repaired-but-no-proof-after-the-repair-is-noted = repariert, aber es ist kein Nachweis nach der Reparatur vermerkt
+phrase-repaired-but-no-proof-after-the-repair-is-noted = repariert, aber es ist kein Nachweis nach der Reparatur notiert
 phrase-some-leaks-were-repaired-others-are-open = einige Lecks wurden repariert, andere sind offen
 phrase-leaks-were-found-and-left-open = es wurden Lecks gefunden und offen gelassen
 phrase-there-are-suspicions-that-were-not-cleared = es bleiben Verdachtsstellen, die nicht geklärt sind
 phrase-refrigerant-had-been-lost-and-its-leak-was-not-found = Kältemittel war verloren gegangen, das Leck dazu wurde nicht gefunden
 phrase-searched-nothing-found = gesucht, nichts gefunden
 phrase-earlier-repairs-were-looked-at-again-nothing-was-shown-there = frühere Reparaturen wurden nachkontrolliert, dort zeigte sich nichts
-phrase-refrigerant-was-added-no-search-and-no-repair-are-noted = Kältemittel wurde nachgefüllt, weder Suche noch Reparatur sind vermerkt
+phrase-refrigerant-was-added-no-search-and-no-repair-are-noted = Kältemittel wurde nachgefüllt, weder Suche noch Reparatur sind notiert
 phrase-changed-to-another-refrigerant = auf ein anderes Kältemittel umgestellt
-phrase-no-search-no-leak-and-no-proof-are-noted = weder Suche noch Leck noch Nachweis sind vermerkt
+phrase-no-search-no-leak-and-no-proof-are-noted = weder Suche noch Leck noch Nachweis sind notiert
 phrase-no-proof-after-the-last-repair-bears-it-or-a-test-after-it-lost-p = kein Nachweis nach der letzten Reparatur trägt das, oder eine Prüfung danach verlor Druck
-phrase-no-repair-is-noted-here-or-earlier = weder hier noch früher ist eine Reparatur vermerkt
+phrase-no-repair-is-noted-here-or-earlier = weder hier noch früher ist eine Reparatur notiert
 
 # Befunde und ihr Stand.
 phrase-suspect = Verdacht
@@ -91,12 +91,12 @@ phrase-parameter = Betriebswert
 phrase-break = Bruch
 phrase-jet = Strahl
 phrase-electronic = elektronisches Lecksuchgerät
-phrase-bubbles = Blasenmittel
+phrase-bubbles = Schaummittel
 phrase-tracer = Spürgas
 phrase-ultrasonic = Ultraschall
 phrase-dye = Fluoreszenzmittel
 phrase-litmus = Lackmuspapier
-phrase-halide = Halogenlampe
+phrase-halide = Lecksuchlampe
 phrase-pressure-test = Druckprüfung
 phrase-vacuum-test = Vakuumprüfung
 phrase-pressure-test-of-its-section = Druckprüfung des Abschnitts
@@ -117,7 +117,7 @@ phrase-nitrogen-with-refrigerant = Stickstoff mit Kältemittel
 
 # Bewegungen des Kältemittels und seiner Flaschen.
 phrase-charged = eingefüllt
-phrase-recovered = rückgewonnen
+phrase-recovered = zurückgewonnen
 phrase-relief-lifted = über Sicherheitsventil entwichen
 phrase-purged = abgeblasen
 phrase-vented = in die Luft abgelassen
@@ -147,19 +147,19 @@ phrase-retested = wiederkehrend geprüft
 # Anlagen, Räume, frühere Einträge.
 phrase-commercial-refrigeration = Gewerbekälte
 phrase-industrial-process-refrigeration = industrielle Prozesskälte
-phrase-comfort-cooling = Komfortklima
+phrase-comfort-cooling = Komfortklimatisierung
 phrase-refrigerated-transport = Transportkälte
 phrase-heat-pump = Wärmepumpe
 phrase-other = sonstige
 phrase-in-use = in Gebrauch
 phrase-standby = in Bereitschaft
-phrase-mothballed = stillgelegt
+phrase-mothballed = vorübergehend stillgelegt
 phrase-decommissioned = außer Betrieb genommen
 phrase-leak-found = Leck gefunden
 phrase-repaired = repariert
 phrase-checked = kontrolliert
 phrase-verified = nachkontrolliert
-phrase-occupied = mit Menschen
+phrase-occupied = Aufenthaltsraum
 phrase-machinery-room = Maschinenraum
 phrase-open-air = im Freien
 phrase-annualizing = Hochrechnung auf ein Jahr

@@ -1,4 +1,4 @@
-# The appendix of workings, and what the workings say.
+# Der Anhang der Rechengänge, und was sie sagen.
 
 days = { $days ->
     [one] { $days } Tag
@@ -17,8 +17,8 @@ days-from-to = { $from } bis { $to } Tage
 origin-gwp = { $set }: { $shares }
 origin-saturation = { $refrigerant }: aus { $source }
 title-net-addition = { $circuit ->
-    [none] Zugabe im Saldo
-   *[other] Zugabe im Saldo, Kreislauf { $circuit }
+    [none] Nachgefüllt im Saldo
+   *[other] Nachgefüllt im Saldo, Kreislauf { $circuit }
 }
 title-full-charge-co2e = { $circuit ->
     [none] CO₂-Äquivalent der vollen Füllmenge
@@ -33,8 +33,8 @@ title-lost-in-year = { $circuit ->
    *[other] Verlust im Jahr { $year } in Prozent der vollen Füllmenge, Kreislauf { $circuit }
 }
 title-loss-per-year = { $circuit ->
-    [none] Verlust im Jahr
-   *[other] Verlust im Jahr, Kreislauf { $circuit }
+    [none] Verlust pro Jahr
+   *[other] Verlust pro Jahr, Kreislauf { $circuit }
 }
 title-leak-rate = { $circuit ->
     [none] Leckrate nach { $rules }
@@ -50,8 +50,8 @@ note-apart-from-loss = Bewegungen für Inbetriebnahme, Saison, Umstellung oder A
 note-uncertainty-written = Eine mit ± geschriebene Unsicherheit gilt mit dem Erweiterungsfaktor 2.
 note-scale-not-known = Die Genauigkeit einer Waage ist nicht notiert, oder es ist keine Waage genannt: Für ihre Ablesungen steckt nur die halbe letzte Stelle in der Unsicherheit.
 note-not-weighed = Die Unsicherheit einer Masse, die nicht vorher und nachher gewogen wurde, ist nicht bekannt.
-note-from-installation = Vor diesem Verlust ist keine Füllung notiert: Die Tage zählen ab der Inbetriebnahme, bei der die volle Füllmenge eingewogen wurde. Wurde dazwischen Kältemittel zugegeben und nicht notiert, ging mehr verloren als dies.
-note-first-calculation = Erste Berechnung unter dieser Vorschrift: 365 Tage, was auch der Kalender sagt.
+note-from-installation = Vor diesem Verlust ist keine Füllung notiert: Die Tage zählen ab der Inbetriebnahme, bei der die volle Füllmenge eingewogen wurde. Wurde dazwischen Kältemittel nachgefüllt und nicht notiert, ging mehr verloren als hier angegeben.
+note-first-calculation = Erste Berechnung nach dieser Vorschrift: 365 Tage, unabhängig vom Kalender.
 note-annualized = { $days ->
     [one] Ginge der Verlust so weiter wie an diesem { $days } Tag, ginge dieser Anteil der vollen Füllmenge in einem Jahr verloren. Wann darin der Verlust geschah, sagt das nicht.
    *[other] Ginge der Verlust so weiter wie in diesen { $days } Tagen, ginge dieser Anteil der vollen Füllmenge in einem Jahr verloren. Wann darin der Verlust geschah, sagt das nicht.
@@ -61,18 +61,18 @@ note-window = { $since ->
     [rule] Das Zeitfenster sind die Tage seit dem ersten Tag der Vorschrift. Es ist nicht auf ein Jahr hochgerechnet.
    *[year] Das Zeitfenster sind die letzten 365 Tage. Es ist nicht auf ein Jahr hochgerechnet.
 }
-note-not-to-full = Der Kreislauf wurde nicht bis zur vollen Füllmenge gefüllt, sodass mehr verloren gegangen sein kann.
-note-not-known-full-before = Ob der Kreislauf nach der Zugabe davor voll war, ist nicht bekannt.
+note-not-to-full = Der Kreislauf wurde nicht bis zur vollen Füllmenge gefüllt, so dass mehr verloren gegangen sein kann.
+note-not-known-full-before = Ob der Kreislauf nach dem vorigen Nachfüllen voll war, ist nicht bekannt.
 note-loss-over-days = { $days ->
     [one] Verlust an { $days } Tag, auf 365 umgerechnet.
    *[other] Verlust in { $days } Tagen, auf 365 umgerechnet.
 }
-note-destroyed = Was abgeblasen und zu mindestens 98 % vernichtet wurde, zählt nicht (40 CFR 82.157(k)).
+note-destroyed = Was abgeblasen und zu mindestens 98 % vernichtet wurde, zählt nicht (40 CFR 82.157(k)).
 note-beyond-season = Für die Saison wurde mehr eingefüllt, als in den 12 Monaten davor dafür entnommen worden war. Die Definition der saisonalen Abweichung nach ihrem Wortlaut (40 CFR 82.152) deckt das nicht; was darüber hinaus eingefüllt wurde, zählt hier.
 note-year-not-complete = Nicht jede Bewegung dieses Jahres ist diesem Buch bekannt.
 note-leak-may-have-begun = Ein Leck kann zu jeder Zeit seit der Füllung vor dem Verlust begonnen haben, wenn es nicht früher gesehen wurde. Dass es die gemessene Größe behielt, ist angenommen.
-note-loss-not-known-well = Der Verlust ist nicht genau genug bekannt, um zu sagen, ob andere Lecks bleiben: Dazu muss an beiden Enden nach Gewicht voll gefüllt worden sein.
+note-loss-not-known-well = Der Verlust ist nicht genau genug bekannt, um zu sagen, ob andere Lecks bleiben: Dazu muss am Anfang und am Ende des Zeitraums nach Gewicht voll gefüllt worden sein.
 note-gwp-from-memory = Ein GWP in dieser Summe ist aus dem Gedächtnis: vor Gebrauch nachprüfen.
 note-gwp-left-out = Ein Bestandteil ohne gelisteten GWP ist weggelassen, wie 40 CFR 84.64(c) es sagt.
 note-resolution = Die Unsicherheit ist die der geschriebenen Stellen oder was hinter ± steht; die Genauigkeit von Manometer und Thermometer ist nicht darin.
-note-glide = Bei diesem Druck siedet { $refrigerant } mit einem Gleit von { $glide } K: Die Überhitzung zählt vom Taupunkt, die Unterkühlung vom Siedepunkt.
+note-glide = Bei diesem Druck siedet { $refrigerant } mit einem Temperaturgleit von { $glide } K: Die Überhitzung zählt ab dem Taupunkt, die Unterkühlung ab dem Siedepunkt.
