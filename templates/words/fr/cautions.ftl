@@ -9,14 +9,14 @@ caution-bubbles-before-detector = { $method ->
     [electronic] la recherche au détecteur électronique
     [tracer] la recherche au gaz traceur
    *[other] la recherche à la lampe haloïde
-} est venue après la solution moussante sur « { $finding } »
-phrase-solution-closes-small-leaks-for-a-while-and-wets-or-poisons-a-sen = La solution bouche un moment les petites fuites et mouille ou empoisonne un capteur : son silence ensuite ne montre pas grand-chose, et une alarme peut venir de la solution.
+} est venue après le produit moussant sur « { $finding } »
+phrase-solution-closes-small-leaks-for-a-while-and-wets-or-poisons-a-sen = Le produit bouche un moment les petites fuites et mouille ou empoisonne un capteur : son silence ensuite ne montre pas grand-chose, et une alarme peut venir du produit.
 caution-certificate-category-wrong = la catégorie { $category } de { $person } ne couvre pas ce travail
-phrase-the-law-asks-for-a-certificate-that-covers-the-work-what-was-done = La loi exige une attestation qui couvre le travail : ce qui a été fait sans elle peut ne pas compter.
-caution-certificate-expired = l’attestation de { $person } était expirée à la date du { $day }
+phrase-the-law-asks-for-a-certificate-that-covers-the-work-what-was-done = La loi exige un certificat qui couvre le travail : ce qui a été fait sans lui peut ne pas compter.
+caution-certificate-expired = le certificat de { $person } avait expiré le { $day }
 phrase-work-on-refrigerant-circuits-is-for-certified-people-a-leak-check = Le travail sur les circuits frigorifiques est réservé aux personnes certifiées ; un contrôle d’étanchéité ou une réparation par une personne qui ne l’est pas peut ne pas compter.
-caution-certificate-missing = { $person } a travaillé sur le circuit, et le livre ne contient aucune attestation de cette personne
-phrase-work-on-refrigerant-circuits-is-for-certified-people-and-the-reco = Le travail sur les circuits frigorifiques est réservé aux personnes certifiées, et le registre doit nommer leur attestation ; un contrôle d’étanchéité ou une réparation par une personne qui n’en a pas peut ne pas compter.
+caution-certificate-missing = { $person } a travaillé sur le circuit, et le carnet ne contient aucun certificat de cette personne
+phrase-work-on-refrigerant-circuits-is-for-certified-people-and-the-reco = Le travail sur les circuits frigorifiques est réservé aux personnes certifiées, et le registre doit nommer leur certificat ; un contrôle d’étanchéité ou une réparation par une personne qui n’en a pas peut ne pas compter.
 caution-charged-without-evacuation = { $circuit ->
     [none] l’installation a été chargée
    *[other] le circuit { $circuit } a été chargé
@@ -26,7 +26,7 @@ caution-cylinder-does-not-add-up = la bouteille « { $cylinder } » pesait { $
     [more] plus
    *[less] moins
 } qu’à sa dernière pesée
-phrase-refrigerant-went-into-or-out-of-the-cylinder-that-no-note-tells-o = Du fluide est entré dans la bouteille ou en est sorti sans qu’aucune note le dise, et il manque d’autant au bilan du gaz.
+phrase-refrigerant-went-into-or-out-of-the-cylinder-that-no-note-tells-o = Du fluide est entré dans la bouteille ou en est sorti sans qu’aucune note le dise, et il manque d’autant au bilan du fluide.
 caution-detector-not-proved = { $detector ->
     [none] le détecteur
    *[other] le détecteur « { $detector } »
@@ -51,8 +51,8 @@ caution-gas-added-without-search = du fluide a été ajouté dans { $circuit ->
    *[other] le circuit { $circuit }
 } et la fuite n’a pas été cherchée
 phrase-refrigerant-is-not-used-up-what-is-missing-has-leaked-and-what-wa = Le fluide frigorigène ne se consomme pas : ce qui manque a fui, et ce qui a été ajouté suivra. Là où une règle s’applique à l’installation, l’ajout fait courir le délai pour trouver et réparer la fuite.
-caution-gauge-beyond-its-range = { $pressure } dépasse l’étendue du manomètre de l’essai « { $test } »
-phrase-beyond-its-range-a-gauge-is-wrong-or-damaged-and-so-is-what-the-t = Au-delà de son étendue un manomètre est faux ou s’abîme, et ce que montre l’essai aussi.
+caution-gauge-beyond-its-range = { $pressure } dépasse l’étendue de mesure du manomètre de l’essai « { $test } »
+phrase-beyond-its-range-a-gauge-is-wrong-or-damaged-and-so-is-what-the-t = Au-delà de son étendue de mesure, un manomètre est faux ou s’abîme, et ce que montre l’essai aussi.
 caution-hold-at-moving-temperature = une tenue en pression sans température stable est la seule preuve pour « { $finding } »
 phrase-the-gas-in-the-pipe-follows-its-own-warmth-not-that-of-the-thermo = Le gaz dans le tube suit sa propre chaleur, non celle du thermomètre : sur une tenue courte, un changement de température cache une fuite ou en invente une.
 caution-hold-too-coarse-for-leak = l’essai « { $test } » n’aurait pas pu montrer la fuite « { $finding } »
@@ -85,10 +85,10 @@ caution-moved-more-than-charge = { $mass } { $kind ->
         [none] de l’installation
        *[other] du circuit { $circuit }
     }
-}, c’est plus que sa charge complète de { $full }
+}, c’est plus que sa pleine charge de { $full }
 phrase-it-is-most-likely-a-slip-a-decimal-point-lost-pounds-read-as-kilo = C’est très probablement une erreur : une virgule perdue, des livres lues comme des kilogrammes, le poids brut d’une bouteille pris pour le net, ou le mouvement d’un autre circuit. Le bilan et le taux de fuite en dépendent.
-caution-no-bubbles-too-soon = une solution moussante observée moins de 20 min est la seule preuve pour « { $finding } »
-phrase-a-small-leak-may-take-many-minutes-to-raise-a-bubble-a-short-look = Une petite fuite peut mettre bien des minutes à lever une bulle ; un bref regard montre seulement que la fuite n’est pas grande.
+caution-no-bubbles-too-soon = un produit moussant observé moins de 20 min est la seule preuve pour « { $finding } »
+phrase-a-small-leak-may-take-many-minutes-to-raise-a-bubble-a-short-look = Une petite fuite peut mettre bien des minutes à former une bulle ; une brève observation montre seulement que la fuite n’est pas grande.
 caution-oil-at-service-valve = l’huile est le seul indice sur « { $finding } »
 phrase-drops-from-the-hoses-stay-at-a-service-valve-after-every-service-t = Des gouttes des flexibles restent sur une vanne de service après chaque intervention ; elles n’indiquent pas qu’elle fuit.
 caution-outcome-beyond-evidence = « { $claim } » va au-delà de ce que montrent les notes : { $shown }
@@ -118,7 +118,7 @@ caution-rise-at-moving-temperature = une remontée du vide à température varia
 phrase-as-a-system-warms-oil-and-walls-give-off-more-gas-as-it-cools-les = Quand une installation se réchauffe, l’huile et les parois dégagent plus de gaz, quand elle refroidit, moins : la remontée montre alors la chaleur et non la fuite.
 caution-search-in-moving-air = on s’est fié à un détecteur dans un air en mouvement (« { $word } »)
 phrase-moving-air-carries-leaking-gas-away-before-it-reaches-the-sensor-s = L’air en mouvement emporte le gaz avant qu’il atteigne le capteur : le silence montre alors peu.
-caution-search-stopped-at-first-leak = une fuite a été trouvée, et ces points n’ont pas été cherchés : { $points }{ $more ->
+caution-search-stopped-at-first-leak = une fuite a été trouvée, et la recherche n’a pas porté sur ces points : { $points }{ $more ->
     [0] {""}
     [one] {" "}et { $more } autre
    *[other] {" "}et { $more } autres
@@ -133,7 +133,7 @@ caution-sensor-disturbed = « { $finding } » repose sur un capteur { $sensor 
     [heated-diode] à diode chauffée
    *[other] à semi-conducteur
 } près de « { $word } »
-phrase-such-a-sensor-alarms-at-these-things-or-stays-dull-for-a-while-af = Un tel capteur sonne à ces produits, ou reste émoussé un moment après : l’alarme n’est pas forcément due au fluide.
+phrase-such-a-sensor-alarms-at-these-things-or-stays-dull-for-a-while-af = Un tel capteur sonne à ces produits, ou reste peu sensible un moment après : l’alarme n’est pas forcément due au fluide.
 caution-sign-without-direct-check = « { $finding } » repose sur un seul indice
 phrase-a-sign-alone-neither-shows-a-leak-nor-clears-it-and-the-rule-asks = Un indice seul ne montre ni n’écarte une fuite, et la règle exige ensuite une méthode directe.
 caution-strength-pressure-without-source = l’essai de résistance « { $test } » a été fait à { $factor } fois la plaque, et aucune note ne dit d’où vient cette valeur
@@ -144,7 +144,7 @@ caution-test-gas-with-refrigerant-inside = l’essai « { $test } » a mis du 
     [none] l’installation
    *[other] le circuit { $circuit }
 } alors qu’il y restait du fluide
-phrase-the-mixture-cannot-be-recovered-as-refrigerant-and-goes-to-waste-o = Le mélange ne peut pas être récupéré comme fluide et part au déchet ou dans l’air ; la pression du liquide s’ajoute, et l’essai ne montre rien.
+phrase-the-mixture-cannot-be-recovered-as-refrigerant-and-goes-to-waste-o = Le mélange ne peut pas être récupéré comme fluide et finit en déchet ou dans l’air ; la pression du liquide s’ajoute, et l’essai ne montre rien.
 caution-test-too-short = une remontée du vide de { $minutes } min est la seule preuve pour « { $finding } »
 phrase-in-so-short-a-time-a-rise-cannot-tell-a-small-leak-from-moisture-o = En si peu de temps une remontée ne distingue pas une petite fuite de l’humidité ou du gaz qui sort de l’huile ; elle montre seulement que la limite d’acceptation a été tenue.
 caution-ultrasonic-in-noise = on s’est fié à un détecteur à ultrasons dans le bruit (« { $word } »)

@@ -17,8 +17,8 @@ proof-search = recherche { $name }
 size-none = non déterminée
 size-estimated = { $size }, estimée
 size-how = { $measured ->
-    [yes] mesuré
-   *[no] estimé
+    [yes] mesurée
+   *[no] estimée
 }{ $by ->
     [none] { "" }
    *[other] { " " }({ $by })
@@ -28,9 +28,9 @@ size-how = { $measured ->
 }
 everything-registered = tout ce qui est répertorié
 
-point-holds = tient, { $days ->
-    [one] { $days } jour
-   *[other] { $days } jours
+point-holds = tient depuis { $days ->
+    [one] { $days } jour
+   *[other] { $days } jours
 }
 point-not-reached = non atteint
 point-still-leaking = fuit toujours, constaté il y a { $days ->
@@ -42,9 +42,10 @@ point-leaking-again = fuit de nouveau au même endroit : { $days ->
    *[other] { $days } jours
 } après une réparation par { $by ->
     [none] nous
+    [others] d’autres
    *[other] { $by }
 } ; a fui { $times } fois
-point-repaired-holding = réparé, tient, { $days ->
+point-repaired-holding = réparé, tient depuis { $days ->
     [one] { $days } jour
    *[other] { $days } jours
 }{ $section-only ->
@@ -58,11 +59,11 @@ point-not-retested = réparé, non recontrôlé depuis { $days ->
 point-left-open = laissé ouvert{ $suspect ->
     [yes] { " " }comme soupçon
    *[no] { "" }
-}, { $days ->
+} depuis { $days ->
     [one] { $days } jour
    *[other] { $days } jours
 }{ $looked ->
-    [yes]  ; rien ne s’y est montré cette fois
+    [yes]  ; rien n’y a été décelé cette fois
    *[no] { "" }
 }
 
@@ -93,19 +94,19 @@ leaks-explain = Les fuites trouvées{ $circuit ->
 } expliquent { $least ->
     [none] au plus { $most }
    *[other] entre { $least } et { $most }
-} des { $lost } perdus.
+} de la perte de { $lost }.
 leaks-explain-others-remain = Les fuites trouvées{ $circuit ->
     [none] { "" }
    *[other] { " " }dans le circuit { $circuit }
 } expliquent { $least ->
     [none] au plus { $most }
    *[other] entre { $least } et { $most }
-} des { $lost } perdus : il en reste d’autres, ou l’une d’elles était plus grande auparavant.
+} de la perte de { $lost } : il en reste d’autres, ou l’une d’elles était plus grande auparavant.
 leaks-explain-more-than-lost = Aux tailles mesurées, les fuites trouvées{ $circuit ->
     [none] { "" }
    *[other] { " " }dans le circuit { $circuit }
 } auraient laissé échapper { $least ->
     [none] au plus { $most }
    *[other] entre { $least } et { $most }
-}, plus que les { $lost } perdus : elles n’ont pas fui autant tout le temps.
+}, plus que la perte de { $lost } : elles n’ont pas fui autant tout le temps.
 leaks-not-sized = Les fuites trouvées n’ont pas toutes été mesurées : la part de la perte qu’elles expliquent n’est pas connue.

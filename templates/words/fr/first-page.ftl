@@ -13,9 +13,9 @@ plant-operator = Exploitant
 plant-address = Adresse
 plant-category = Catégorie
 plant-in-service-since = En service depuis
-plant-complaint = Réclamation
+plant-complaint = Problème signalé
 plant-air-outside = Air extérieur
-plant-left = Laissé
+plant-left = Laissée
 plant-back-in-normal-operation = Retour à la marche normale
 
 outcome-repaired-proved = { $leaks ->
@@ -46,11 +46,11 @@ outcome-suspects-remain = { $suspects ->
 outcome-not-found-loss-stands = Du fluide frigorigène avait été perdu, et sa fuite n’a pas été trouvée.
 outcome-nothing-found = Recherche faite ; rien n’a été trouvé là où elle a porté.
 outcome-repair-verified = { $repairs ->
-    [one] La réparation antérieure a été recontrôlée ; rien ne s’y est montré.
-   *[other] { $repairs } réparations antérieures ont été recontrôlées ; rien ne s’y est montré.
+    [one] La réparation antérieure a été recontrôlée ; rien n’y a été décelé.
+   *[other] { $repairs } réparations antérieures ont été recontrôlées ; rien n’y a été décelé.
 }
 outcome-gas-added = Du fluide frigorigène a été ajouté ; la fuite n’a été ni recherchée ni réparée.
-outcome-changed-from-to = L’installation est passée de { $old } à { $new }.
+outcome-changed-from-to = L’installation est passée du { $old } au { $new }.
 outcome-changed = L’installation est passée à un autre fluide frigorigène.
 outcome-other = { $purpose } : travail effectué.
 
@@ -59,18 +59,18 @@ because-holding = { $place } a déjà fui { $times } fois ; la dernière répar
     [one] { $days } jour
    *[other] { $days } jours
 }.
-because-lost-since = Depuis le { $day }, { $mass } de fluide frigorigène avaient été perdus par { $circuit ->
+because-lost-since = Depuis le { $day }, { $circuit ->
     [none] l’installation
    *[other] le circuit { $circuit }
-}.
+} avait perdu { $mass } de fluide frigorigène.
 because-missing-since = Il manquait { $mass } de fluide frigorigène dans { $circuit ->
     [none] l’installation
    *[other] le circuit { $circuit }
 } ; la dernière charge date du { $day }, et l’on ne sait pas si elle était complète.
-because-lost = { $mass } de fluide frigorigène avaient été perdus par { $circuit ->
-    [none] l’installation
-   *[other] le circuit { $circuit }
-}.
+because-lost = { $circuit ->
+    [none] L’installation
+   *[other] Le circuit { $circuit }
+} avait perdu { $mass } de fluide frigorigène.
 because-not-reached = { $places ->
     [one] Un endroit n’a pu être atteint et reste à contrôler.
    *[other] { $places } endroits n’ont pu être atteints et restent à contrôler.
@@ -80,7 +80,8 @@ because-not-reached = { $places ->
 leaked-times = a fui { $times } fois
 leaking-again = { $place } { $strong } : { $found }. La dernière réparation{ $by ->
     [none] { "" }
-   *[other] { " " }({ $by })
+    [others] , faite par d’autres,
+   *[other] , faite par { $by },
 } a tenu { $days ->
     [one] { $days } jour
    *[other] { $days } jours
@@ -96,21 +97,15 @@ still-leaking = { $place } { $strong }, { $days ->
 
 open-not-reached = { CAPITAL($place) } : reste à contrôler ({ $reason }).
 customer = client
-waiting-cost = { $running ->
-    [yes] Au rythme constaté jusqu’ici, environ { $mass } par an continueraient de s’échapper { $circuit ->
-        [none] de l’installation
-       *[other] du circuit { $circuit }
-    }{ $co2e ->
-        [none] { "" }
-       *[other] { " " }({ $co2e })
-    }, et l’installation perd peu à peu de sa puissance.
-   *[no] Au rythme constaté jusqu’ici, environ { $mass } par an continueraient de s’échapper { $circuit ->
-        [none] de l’installation
-       *[other] du circuit { $circuit }
-    }{ $co2e ->
-        [none] { "" }
-       *[other] { " " }({ $co2e })
-    } dès la remise en marche.
+waiting-cost = Au rythme constaté jusqu’ici, { $circuit ->
+    [none] l’installation
+   *[other] le circuit { $circuit }
+} continuerait de perdre environ { $mass } par an{ $co2e ->
+    [none] { "" }
+   *[other] { " " }({ $co2e })
+}{ $running ->
+    [yes] , et la puissance frigorifique baisse au fur et à mesure.
+   *[no] { " " }dès la remise en marche.
 }
 
 fact-next = Prochaine échéance
@@ -118,8 +113,8 @@ fact-overdue = En retard
 fact-then = Ensuite : { $next }
 fact-earlier-repairs = Réparations antérieures
 fact-earlier-repairs-checked = { $repairs ->
-    [one] { $repairs } recontrôlée, rien ne s’est montré
-   *[other] { $repairs } recontrôlées, rien ne s’est montré
+    [one] { $repairs } recontrôlée, rien n’a été décelé
+   *[other] { $repairs } recontrôlées, rien n’a été décelé
 }
 fact-repaired-places = { $places ->
     [one] Point réparé
@@ -127,8 +122,8 @@ fact-repaired-places = { $places ->
 }
 fact-not-checked-again = Non recontrôlé au détecteur ni au produit moussant
 fact-checked-again = Recontrôlé : { $result }
-fact-all-checked-again = Tous recontrôlés, rien ne s’est montré
-fact-some-checked-again = { $checked } sur { $repaired } recontrôlés, rien ne s’est montré
+fact-all-checked-again = Tous recontrôlés, rien n’a été décelé
+fact-some-checked-again = { $checked } sur { $repaired } recontrôlés, rien n’a été décelé
 fact-detector-proved = détecteur éprouvé sur { $leak }
 fact-section-tested = Tronçon { $section }, essayé
 fact-circuit-tested = { $circuit ->
@@ -142,8 +137,8 @@ fact-test = { $gas } à { $pressure } pendant { $duration }{ $later ->
 }
 fact-nitrogen-a-day = { $mass } d’azote par jour
 fact-none-added = Rien d’ajouté
-fact-charged = { $mass } chargés
+fact-charged = Chargé : { $mass }
 fact-after-retrofit = après le changement de fluide
 fact-refrigerant = Fluide frigorigène
-fact-lost = { $mass } avaient été perdus
+fact-lost = Perte de { $mass }
 head-line-circuit = circuit { $circuit } : { $parts }

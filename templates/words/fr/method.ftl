@@ -8,7 +8,7 @@ checked-locked-off = consigné
 checked-not-locked-off = non consigné
 checked-ignition = sources d’inflammation : { $sources }
 room-machinery = { CAPITAL($room) } (salle des machines) : les limites des locaux occupés ne s’appliquent pas ; la réglementation locale demande une ventilation et un détecteur de gaz.
-room-size-wanted = { CAPITAL($room) } : { $refrigerant } est inflammable ou toxique et peut atteindre ce local occupé, dont la taille n’est pas notée. On ne sait pas si la limite serait dépassée.
+room-size-wanted = { CAPITAL($room) } : le { $refrigerant } est inflammable ou toxique et peut atteindre ce local occupé, dont la taille n’est pas notée. On ne sait pas si la limite serait dépassée.
 room-size-not-noted = { CAPITAL($room) } (local occupé) : sa taille n’est pas notée, sa limite n’est donc pas vérifiée.
 room-concentration = { $circuit ->
     [none] { CAPITAL($room) } (local occupé) : si toute la charge de l’installation sortait et se mélangeait uniformément, l’air contiendrait { $concentration } de { $refrigerant }.
@@ -28,19 +28,19 @@ room-equipped = { $has ->
     [ventilation] D’après les notes, ventilation : { $ventilation }.
    *[detector] D’après les notes, détecteur de gaz : { $detector }.
 }
-safety-class = { $refrigerant } est de la classe de sécurité { $class }.
+safety-class = Le { $refrigerant } est de la classe de sécurité { $class }.
 safety-can-burn = Il peut brûler : éloigner les sources d’inflammation, ventiler, et employer des outils et des détecteurs prévus pour lui.
 safety-is-toxic = Il est toxique : quitter le local en cas d’alarme et n’y entrer qu’avec une protection respiratoire.
 search-title = Recherches
-search-plant = installation { $state }
-search-background = fond { $background }
+search-plant = état de l’installation : { $state }
+search-background = air ambiant : { $background }
 head-for = Durée
 head-method = Méthode
-head-where = Où
-head-conditions = Circonstances
+head-where = Endroit
+head-conditions = Conditions
 limit-not-all-visible = La recherche n’a pas porté sur toutes les parties visibles et accessibles.
 limit-of-search = Une recherche montre ce que sa méthode pouvait trouver aux endroits atteints, à la pression de cette heure-là ; une fuite plus petite, ou intermittente, a pu ne pas se montrer.
-limit-of-tests = Un essai de pression ou de vide montre : rien de plus grand que la taille indiquée, pour la partie essayée et la durée de l’essai ; il ne montre pas d’endroit et ne remplace pas un contrôle d’étanchéité.
+limit-of-tests = Un essai de pression ou de vide ne dit que ceci : rien de plus grand que la taille indiquée, pour la partie essayée et la durée de l’essai ; il n’indique pas d’endroit et ne remplace pas un contrôle d’étanchéité.
 work-title = Élément par élément
 work-brazed = { $work } (brasé sous balayage d’azote)
 head-part = Élément
@@ -48,12 +48,12 @@ head-work = Travail
 used-attendance = { $from } à { $to }
 used-last-checked = dernière vérification ou dernier étalonnage le { $day }
 used-detector-responded = { $leak ->
-    [none] a réagi à une fuite de référence à { $clock }
-   *[other] a réagi à { $clock } à la fuite de référence ({ $leak })
+    [none] a réagi à une fuite étalon à { $clock }
+   *[other] a réagi à { $clock } à la fuite étalon ({ $leak })
 }
 used-detector-silent = { $leak ->
-    [none] n’a pas réagi à une fuite de référence à { $clock }
-   *[other] n’a pas réagi à { $clock } à la fuite de référence ({ $leak })
+    [none] n’a pas réagi à une fuite étalon à { $clock }
+   *[other] n’a pas réagi à { $clock } à la fuite étalon ({ $leak })
 }
 reading-title = Relevés de l’installation en marche
 reading-head = Relevé
@@ -64,7 +64,7 @@ reading-discharge-temperature = Température de refoulement
 reading-liquid-pressure = Pression du liquide
 reading-liquid-temperature = Température du liquide
 reading-air-on-condenser = Air au condenseur
-reading-receiver-level = Niveau de la bouteille
+reading-receiver-level = Niveau de la bouteille de liquide
 reading-compressor-current = Intensité du compresseur
 reading-superheat = Surchauffe
 reading-subcooling = Sous-refroidissement

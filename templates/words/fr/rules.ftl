@@ -7,38 +7,42 @@ not-before-hours = pas avant { $hours } h de marche
 report-loss = Déclarer la perte de { $percent } % de la charge en { $year }
 class-with-50-lb = { $class } avec 50 lb ou plus (82.157(a))
 legal-coverage = { $circuit ->
-    [none] L’installation
-   *[other] Circuit { $circuit }
-} : { $standing ->
-    [covered] concerné
-    [undecided] non tranché
-   *[other] non concerné
+    [none] L’installation : { $standing ->
+        [covered] concernée
+        [undecided] non tranché
+       *[other] non concernée
+    }
+   *[other] Circuit { $circuit } : { $standing ->
+        [covered] concerné
+        [undecided] non tranché
+       *[other] non concerné
+    }
 } ; { $why }.
 legal-charge = Charge { $charge }.
 legal-rate-without-category = { $circuit ->
     [none] L’installation
    *[other] Circuit { $circuit }
-} : taux de fuite { $rate } ; aucune catégorie n’est notée, aucun seuil ne peut donc être nommé.
+} : taux de fuite de { $rate } ; aucune catégorie n’est notée, aucun seuil ne peut donc être nommé.
 legal-rate-not-over = { $circuit ->
     [none] L’installation
    *[other] Circuit { $circuit }
-} : taux de fuite { $rate } ({ LOWER($method) }) ; seuil { $trigger } % pour { $category } : non dépassé.
+} : taux de fuite de { $rate } ({ LOWER($method) }) ; seuil de { $trigger } % pour la catégorie { $category } : non dépassé.
 legal-rate-over = { $circuit ->
     [none] L’installation
    *[other] Circuit { $circuit }
-} : taux de fuite { $rate } ({ LOWER($method) }) ; seuil { $trigger } % pour { $category } : dépassé, ce qui demande la réparation dans les { $days } jours suivant l’appoint, ou { $shutdown } avec l’arrêt d’un procédé industriel ({ $source }) ; { $extensions }.
+} : taux de fuite de { $rate } ({ LOWER($method) }) ; seuil de { $trigger } % pour la catégorie { $category } : dépassé, ce qui demande la réparation dans les { $days } jours suivant l’appoint, ou { $shutdown } jours en cas d’arrêt d’un procédé industriel ({ $source }) ; { $extensions }.
 legal-check-every = Contrôle d’étanchéité tous les { $months } mois.
 legal-detection-there = Un système de détection des fuites est obligatoire et présent ; il est contrôlé tous les 12 mois.
 legal-detection-missing = Un système de détection des fuites est obligatoire ; aucun n’est noté.
 legal-automatic-detection = Un système automatique de détection des fuites est demandé si l’installation a été mise en service en 2017 ou après : { $source }, à vérifier.
 legal-records-kept = Les registres sont conservés { $years } ans ({ $source }).
-next-open-since = ouvert depuis le { $day }
-next-was-due = était dû au plus tard le { $day }
+next-open-since = en suspens depuis le { $day }
+next-was-due = était à faire au plus tard le { $day }
 next-by = au plus tard le { $day }
 next-what = { $count ->
     [0] { $what }
     [1] { $what } (circuit { $circuits })
    *[other] { $what } (circuits { $circuits })
 }
-next-searched-in-part = On a cherché depuis, mais d’après les notes pas sur chaque partie visible et accessible, ce qui seul fait un contrôle d’étanchéité
+next-searched-in-part = Une recherche a eu lieu depuis mais, d’après les notes, pas sur toutes les parties visibles et accessibles, comme l’exige un contrôle d’étanchéité
 covered-84-not-said = 15 lb ou plus d’une substance réglementée, ou d’un substitut de PRP supérieur à 53 (84.106(a)) ; la climatisation résidentielle et commerciale légère est exclue, et les notes ne disent pas si c’en est une

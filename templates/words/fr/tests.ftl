@@ -22,7 +22,7 @@ test-reading = { $moment } : { $pressure }{ $temperature ->
 test-gas = Gaz d’essai
 test-start = Début
 test-end = Fin
-test-held = Tenu
+test-held = Tenue
 test-highest-allowable = Maximum admissible
 test-gauge = Instrument
 test-limit-asked = Limite demandée
@@ -33,15 +33,15 @@ test-leak-limit = Limite de fuite
 
 # Résultats d’un essai.
 
-result-expected = Attendue à la fin
-result-lost = Perdue au-delà de la température
+result-expected = Pression attendue à la fin
+result-lost = Perte hors effet de la température
 result-mean-leak = Fuite moyenne
 result-largest-leak = Plus grande fuite encore possible
 result-as-nitrogen = En azote
-result-smallest-shown = Plus petite qu’il aurait pu montrer
+result-smallest-shown = Plus petite fuite décelable
 result-mean-rise = Remontée moyenne, fuite et humidité ensemble
 result-late-rise = Remontée du dernier tiers
-result-smallest-leak = Plus petite fuite que cela puisse être
+result-smallest-leak = Plus petite fuite possible
 result-as-air = En air entrant
 result-water = Maximum pour l’eau seule
 
@@ -56,9 +56,10 @@ chart-late-slope = pente du dernier tiers
 chart-largest-leak = plus grande fuite encore possible, à elle seule
 chart-limit = { $by ->
     [none] limite, { $limit }
+    [maker] limite (fabricant), { $limit }
    *[other] limite ({ $by }), { $limit }
 }
-chart-alt = { $name } sur { $time } : de { $first } au début à { $last } à la fin{ $limit ->
+chart-alt = { $name } ({ $time }) : de { $first } au début à { $last } à la fin{ $limit ->
     [none] {""}
    *[other] ; { $limit }
 }.
@@ -74,30 +75,30 @@ budget-together = Ensemble
 budget-root = racine de la somme des carrés
 budget-gauge-start = Manomètre au début
 budget-gauge-end = Manomètre à la fin
-budget-thermometer = Thermomètre, 0,3 K à chaque bout
-budget-lag = Gaz en retard sur le tube, 0,7 K à chaque bout
+budget-thermometer = Thermomètre, 0,3 K au début et à la fin
+budget-lag = Gaz en retard sur le tube, 0,7 K au début et à la fin
 budget-not-followed = 10 % de l’écart de température non suivis
 budget-air = Variation de la pression de l’air, 5 hPa au plus
 budget-scatter = Dispersion autour de l’ajustement, avec son autocorrélation
 budget-share-followed = Part de l’échauffement que le gaz a suivie, selon l’ajustement
 budget-step = Échelon du manomètre
-help-temperature = La température fait { $share } de la variance : pour montrer de plus petites fuites, enregistrer une journée entière à une température plus stable{ $finer ->
+help-temperature = La température représente { $share } de la variance : pour montrer de plus petites fuites, enregistrer une journée entière à une température plus stable{ $finer ->
     [little] ; un manomètre plus fin apporterait peu
    *[some] {""}
 }.
-help-scatter = Ce que l’ajustement de l’enregistrement laisse de côté fait { $share } de la variance : pour montrer de plus petites fuites, mettre à l’ombre le tube et le thermomètre et ne pas toucher aux portes ni aux ventilateurs{ $finer ->
+help-scatter = Ce que l’ajustement de l’enregistrement laisse inexpliqué représente { $share } de la variance : pour montrer de plus petites fuites, mettre à l’ombre le tube et le thermomètre et ne pas toucher aux portes ni aux ventilateurs{ $finer ->
     [little] ; un manomètre plus fin apporterait peu
    *[some] {""}
 }.
-help-gauge = Le manomètre fait { $share } de la variance : pour montrer de plus petites fuites, lire un manomètre plus fin, ou tenir plus longtemps.
-help-air = La pression de l’air fait { $share } de la variance : pour montrer de plus petites fuites, lire un baromètre au début et à la fin, ou mesurer en absolu{ $finer ->
+help-gauge = Le manomètre représente { $share } de la variance : pour montrer de plus petites fuites, prendre un manomètre plus fin, ou prolonger la tenue.
+help-air = La pression de l’air représente { $share } de la variance : pour montrer de plus petites fuites, lire un baromètre au début et à la fin, ou mesurer en absolu{ $finer ->
     [little] ; un manomètre plus fin apporterait peu
    *[some] {""}
 }.
 
 # Ce que montre un essai de pression, en une phrase et en quelques mots.
 
-hold-nothing-larger = Rien de plus grand que { $size } n’a été montré.
+hold-nothing-larger = Rien de plus grand que { $size } n’a été décelé.
 hold-nothing-larger-short = Rien de plus grand que { $size }
 hold-leak = Il s’est perdu plus de pression que la température et les lectures ne l’expliquent : il y a une fuite.
 hold-leak-short = De la pression s’est perdue
@@ -110,7 +111,7 @@ hold-strength-short = Essai de résistance seulement
 
 # Pourquoi un essai de pression ne tranche pas, et ce qui trancherait.
 
-hold-reason-no-temperature = La température n’a pas été lue aux deux bouts, si bien qu’une variation de pression ne se distingue pas d’un échauffement ou d’un refroidissement. Pour trancher : lire la température du tube avec chaque pression, ou l’enregistrer.
+hold-reason-no-temperature = La température n’a pas été relevée à la fois au début et à la fin, si bien qu’une variation de pression ne se distingue pas d’un échauffement ou d’un refroidissement. Pour trancher : lire la température du tube avec chaque pression, ou l’enregistrer.
 hold-reason-nitrogen-only = La correction de température n’est faite que pour l’azote.
 hold-reason-outside-table = Les lectures sont hors de la table de l’azote (0,5 à 60 bar absolus, −40 à 70 °C).
 hold-reason-log-short = L’enregistrement dure moins de 23 heures : seules sa première et sa dernière ligne sont calculées, les lignes entre elles sont tracées.
@@ -120,7 +121,7 @@ hold-settle-unsteady = Pour trancher : relire quand le tube est à moins de 2 K
 hold-reason-rose = La pression a monté plus que les lectures ne l’expliquent ; vérifier où est posé le thermomètre, et si une vanne a laissé entrer du gaz.
 hold-reason-no-volume = Le volume essayé n’est pas noté, si bien que la taille d’une fuite ne peut être donnée ; l’ajouter au registre ou à l’essai.
 hold-reason-coarse = Ce qu’il aurait pu montrer est plus grossier que la limite demandée. Pour trancher : tenir plus longtemps, à une température plus stable, ou essayer un tronçon plus petit.
-hold-reason-near = La perte est trop proche de la limite demandée pour décider dans un sens ou dans l’autre. Pour trancher : refaire l’essai plus longtemps, ou passer les raccords à la mousse ou au détecteur.
+hold-reason-near = La perte est trop proche de la limite demandée pour décider dans un sens ou dans l’autre. Pour trancher : refaire l’essai plus longtemps, ou passer les raccords au produit moussant ou au détecteur.
 
 # Calculs d’un essai de pression: titres et remarques.
 
@@ -138,44 +139,47 @@ hold-note-temperature-still = La température n’a guère bougé, si bien que l
 
 # Si la limite d’un essai de vide a été respectée.
 
-vacuum-limit-met = Resté sous { $limit } pendant { $within }{ $by ->
+vacuum-limit-met = La pression est restée sous { $limit } pendant { $within }{ $by ->
     [none] {""}
+    [maker] {" "}(limite : fabricant)
    *[other] {" "}(limite : { $by })
 } : limite respectée.
-vacuum-limit-not-met = N’est pas resté sous { $limit } pendant { $within }{ $by ->
+vacuum-limit-not-met = La pression n’est pas restée sous { $limit } pendant { $within }{ $by ->
     [none] {""}
+    [maker] {" "}(limite : fabricant)
    *[other] {" "}(limite : { $by })
 } : limite non respectée.
-vacuum-limit-too-short = Observé pendant { $watched } seulement ; { $within } sont demandées{ $by ->
+vacuum-limit-too-short = Observé pendant { $watched } seulement ; la durée demandée est de { $within }{ $by ->
     [none] {""}
+    [maker] {" "}(limite : fabricant)
    *[other] {" "}(limite : { $by })
 }.
 vacuum-no-limit = Aucune limite de pression n’est notée.
 
 # Ce que montre un essai de vide sur une fuite, et ce qui trancherait.
 
-vacuum-nothing-larger = Rien de plus grand que { $upper } n’a été montré.
-vacuum-nothing-larger-above-hold = Rien de plus grand que { $upper } n’a été montré, mais le vide n’a pas été tenu : humidité, gaz sorti de l’huile, ou vide pas assez poussé.
+vacuum-nothing-larger = Rien de plus grand que { $upper } n’a été décelé.
+vacuum-nothing-larger-above-hold = Rien de plus grand que { $upper } n’a été décelé, mais le vide n’a pas été tenu : humidité, gaz sorti de l’huile, ou vide pas assez poussé.
 vacuum-leak = La pression monte en ligne droite, comme le fait l’air qui entre : entre { $lower } et { $upper }.
 vacuum-moisture = { $upper ->
-    [none] La remontée s’aplatit, comme le font l’humidité et le gaz sorti de l’huile ; sans le volume, la taille d’une fuite ne peut être donnée. Sécher et recommencer.
-   *[other] La remontée s’aplatit, comme le font l’humidité et le gaz sorti de l’huile ; une fuite allant jusqu’à { $upper } peut s’y cacher. Sécher et recommencer.
+    [none] La remontée se stabilise, comme le font l’humidité et le gaz sorti de l’huile ; sans le volume, la taille d’une fuite ne peut être donnée. Sécher et recommencer.
+   *[other] La remontée se stabilise, comme le font l’humidité et le gaz sorti de l’huile ; une fuite allant jusqu’à { $upper } peut s’y cacher. Sécher et recommencer.
 }
 vacuum-levels-above-water = { $upper ->
-    [none] La remontée s’aplatit au-dessus de ce que l’eau peut atteindre à cette température : pas l’eau seule, mais du fluide frigorigène sorti de l’huile, ou de l’air.
-   *[other] La remontée s’aplatit au-dessus de ce que l’eau peut atteindre à cette température : pas l’eau seule, mais du fluide frigorigène sorti de l’huile, ou de l’air ; une fuite allant jusqu’à { $upper } peut s’y cacher.
+    [none] La remontée se stabilise au-dessus de ce que l’eau peut atteindre à cette température : pas l’eau seule, mais du fluide frigorigène sorti de l’huile, ou de l’air.
+   *[other] La remontée se stabilise au-dessus de ce que l’eau peut atteindre à cette température : pas l’eau seule, mais du fluide frigorigène sorti de l’huile, ou de l’air ; une fuite allant jusqu’à { $upper } peut s’y cacher.
 }
 vacuum-bending = L’essai ne tranche pas : la pression monte de plus en plus lentement, et le gaz dégagé ne se distingue pas d’une fuite allant jusqu’à { $upper }.
 vacuum-uneven = L’essai ne tranche pas : la pression monte tantôt plus vite, tantôt moins vite, ce que ne fait pas une fuite constante ; jusqu’à { $upper } reste possible.
 vacuum-coarse = L’essai ne tranche pas : jusqu’à { $upper } reste possible, plus que la limite demandée.
-vacuum-no-size = La remontée ne s’aplatit pas ; sans le volume, la taille d’une fuite ne peut être donnée.
+vacuum-no-size = La remontée ne se stabilise pas ; sans le volume, la taille d’une fuite ne peut être donnée.
 vacuum-acceptance-only = Sur une fuite, il ne montre rien de plus.
-vacuum-settle-second-fact = Une remontée à elle seule ne prouve pas une fuite. Ce qui trancherait : un essai de pression à l’azote et à la mousse, ou une heure de pompage de plus et une seconde remontée ; si le dernier tiers monte aussi vite, c’est de l’air qui entre, s’il monte moins vite, c’est du gaz dégagé.
+vacuum-settle-second-fact = Une remontée à elle seule ne prouve pas une fuite. Ce qui trancherait : un essai de pression à l’azote et au produit moussant, ou une heure de pompage de plus et une seconde remontée ; si le dernier tiers monte aussi vite, c’est de l’air qui entre, s’il monte moins vite, c’est du gaz dégagé.
 vacuum-settle-dry = Ce qui trancherait : casser le vide à l’azote sec, changer le déshydrateur, tirer de nouveau au vide jusqu’à ce qu’il tienne, et refaire la remontée. Une installation humide cache une fuite : ceci ne vaut donc pas feu vert.
-vacuum-settle-above-water = Ce qui trancherait : tirer de nouveau au vide, l’huile chaude, refaire la remontée, et éprouver les raccords sous pression à l’azote et à la mousse.
+vacuum-settle-above-water = Ce qui trancherait : tirer de nouveau au vide, l’huile chaude, refaire la remontée, et éprouver les raccords sous pression à l’azote et au produit moussant.
 vacuum-settle-uneven = Ce qui trancherait : tirer de nouveau au vide, laisser vannes, flexibles et température en l’état, et refaire la remontée. Un essai de pression à l’azote montre une fuite qui va et vient si elle est ouverte à ce moment-là.
-vacuum-settle-coarse = Ce qui trancherait : une remontée plus longue, un instrument plus fin, ou une partie plus petite du circuit ; ou un essai de pression à l’azote et à la mousse.
-vacuum-settle-no-size = Ce qui trancherait : noter le volume essayé, ou éprouver les raccords sous pression à l’azote et à la mousse.
+vacuum-settle-coarse = Ce qui trancherait : une remontée plus longue, un instrument plus fin, ou une partie plus petite du circuit ; ou un essai de pression à l’azote et au produit moussant.
+vacuum-settle-no-size = Ce qui trancherait : noter le volume essayé, ou éprouver les raccords sous pression à l’azote et au produit moussant.
 vacuum-no-place = Un essai de vide ne montre pas où est une fuite.
 
 # Pourquoi un essai de vide ne montre pas davantage.
@@ -184,7 +188,7 @@ vacuum-reason-above-water = La pression a dépassé ce que l’eau seule peut at
 vacuum-reason-water-unchecked = Ni le tube le plus chaud ni l’air n’ont été relevés, si bien qu’il n’a pas été vérifié si l’eau peut atteindre cette pression.
 vacuum-reason-no-volume = Le volume essayé n’est pas noté, si bien que la taille d’une fuite ne peut être donnée.
 vacuum-reason-no-leak-limit = Aucune limite de fuite n’est notée, si bien que la remontée n’est comparée à aucune.
-vacuum-reason-inward = { $refrigerant } bout sous la pression de l’air dans les parties froides de cette installation, si bien qu’une fuite y aspire de l’air en marche, comme dans cet essai.
+vacuum-reason-inward = Le { $refrigerant } bout sous la pression de l’air dans les parties froides de cette installation, si bien qu’une fuite y aspire de l’air en marche, comme dans cet essai.
 vacuum-reason-two-readings = Deux lectures et pas d’enregistrement, si bien que l’essai montre seulement si la limite a été respectée : entre deux lectures, une fuite, l’humidité et le gaz sorti de l’huile font monter la pression de la même façon.
 vacuum-reason-moving-temperature = La température a bougé de { $moved }, plus que { $most }, si bien que l’essai montre seulement si la limite a été respectée : une remontée à température variable montre la chaleur et non la fuite.
 vacuum-reason-no-temperature = Aucune température n’a été enregistrée : on tient pour acquis qu’elle était stable.
@@ -209,9 +213,9 @@ water-note-air = Le tube le plus chaud n’a pas été relevé : pris à la tem
 
 # Ce que la limite d’un essai signifie en service.
 
-service-between = En service, avec de la vapeur de { $refrigerant } à { $pressure } derrière elle, une ouverture de cette taille laisserait sortir entre { $low } et { $high } ; laquelle des deux valeurs, l’essai ne peut le dire.
-service-molecular-only = En service, avec de la vapeur de { $refrigerant } à { $pressure } derrière elle, une ouverture de cette taille laisserait sortir { $rate } en écoulement moléculaire ; l’écoulement visqueux ne peut être calculé, faute d’une viscosité de { $refrigerant }.
-service-inwards = En service, { $refrigerant } est ici à { $pressure }, pas au-dessus de l’air extérieur : une fuite laisserait entrer de l’air, et non sortir du fluide.
+service-between = En service, sous une pression de { $pressure } de vapeur de { $refrigerant }, une ouverture de cette taille laisserait sortir entre { $low } et { $high } ; l’essai ne permet pas de dire combien.
+service-molecular-only = En service, sous une pression de { $pressure } de vapeur de { $refrigerant }, une ouverture de cette taille laisserait sortir { $rate } en écoulement moléculaire ; l’écoulement visqueux ne peut être calculé, faute d’une viscosité de { $refrigerant }.
+service-inwards = En service, la pression du { $refrigerant } est ici de { $pressure }, sans dépasser celle de l’air extérieur : une fuite laisserait entrer de l’air, et non sortir du fluide.
 service-pressure-title = Pression de { $refrigerant } en service
 service-viscous-title = Cette limite en service, en vapeur de { $refrigerant }, écoulement visqueux
 service-molecular-title = Cette limite en service, en vapeur de { $refrigerant }, écoulement moléculaire

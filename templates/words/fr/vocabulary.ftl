@@ -23,7 +23,7 @@ phrase-off = à l’arrêt
 phrase-isolated = isolé
 phrase-empty = vide
 phrase-standing = à l’arrêt, chargée
-phrase-emptied = vidangé
+phrase-emptied = vidangée
 phrase-under-nitrogen = sous azote
 
 # Le résultat selon le technicien.
@@ -43,7 +43,7 @@ phrase-leaks-were-found-and-left-open = des fuites ont été trouvées et laiss�
 phrase-there-are-suspicions-that-were-not-cleared = il reste des soupçons non levés
 phrase-refrigerant-had-been-lost-and-its-leak-was-not-found = du fluide avait été perdu, et sa fuite n’a pas été trouvée
 phrase-searched-nothing-found = recherche faite, rien trouvé
-phrase-earlier-repairs-were-looked-at-again-nothing-was-shown-there = des réparations antérieures ont été recontrôlées, rien ne s’y est montré
+phrase-earlier-repairs-were-looked-at-again-nothing-was-shown-there = des réparations antérieures ont été recontrôlées, rien n’y a été décelé
 phrase-refrigerant-was-added-no-search-and-no-repair-are-noted = du fluide a été ajouté, ni recherche ni réparation ne sont notées
 phrase-changed-to-another-refrigerant = passé à un autre fluide frigorigène
 phrase-no-search-no-leak-and-no-proof-are-noted = ni recherche, ni fuite, ni preuve ne sont notées
@@ -66,7 +66,7 @@ phrase-still-leaking = fuit toujours
 phrase-leaking-again-at-the-same-place = fuit de nouveau au même endroit
 phrase-repaired-holding = réparé, tient
 phrase-repaired-not-re-tested = réparé, non recontrôlé
-phrase-nothing-shown = rien ne s’est montré
+phrase-nothing-shown = rien n’a été décelé
 phrase-not-looked-at = non examiné
 phrase-taken-out = déposé
 phrase-others = d’autres
@@ -162,7 +162,7 @@ phrase-verified = recontrôlé
 phrase-occupied = occupé
 phrase-machinery-room = salle des machines
 phrase-open-air = plein air
-phrase-annualizing = extrapolation à l’année
+phrase-annualizing = annualisation
 phrase-rolling-average = moyenne glissante
 
 # Repères au fil du temps.
