@@ -16,11 +16,11 @@ history-visits = { $visits ->
 }
 history-complete-since = { $circuit ->
     [none] Die Kältemittelbilanz ist erst seit dem { $day } vollständig.
-   *[other] Kreis { $circuit }: Die Kältemittelbilanz ist erst seit dem { $day } vollständig.
+   *[other] Kreislauf { $circuit }: Die Kältemittelbilanz ist erst seit dem { $day } vollständig.
 }
 history-complete-unknown = { $circuit ->
     [none] Die Notizen nennen keinen Tag, von dem an die Kältemittelbilanz vollständig ist.
-   *[other] Kreis { $circuit }: Die Notizen nennen keinen Tag, von dem an die Kältemittelbilanz vollständig ist.
+   *[other] Kreislauf { $circuit }: Die Notizen nennen keinen Tag, von dem an die Kältemittelbilanz vollständig ist.
 }
 history-points-note = Zuerst stehen die Stellen, die dauerhaft behoben werden müssen. Gezählt sind die Lecks des Teils, das jetzt eingebaut ist; mit einem neuen Teil beginnt die Zählung neu. Die Tage zählen von jeder Reparatur bis zu dem Tag, an dem die Stelle wieder undicht gefunden wurde.
 history-cures-note = Eine Stelle muss dauerhaft behoben werden, wenn das jetzt eingebaute Teil mehr als einmal undicht war, undicht gelassen oder nur vorläufig repariert wurde.
@@ -60,7 +60,7 @@ head-not-larger = Nicht größer als
 chart-last-eight = Die letzten acht; alle stehen in der Tabelle.
 refrigerant-by-year = { $circuit ->
     [none] Kältemittel nach Jahren
-   *[other] Kältemittel nach Jahren, Kreis { $circuit }
+   *[other] Kältemittel nach Jahren, Kreislauf { $circuit }
 }
 refrigerant-in = Kältemittel, { $unit }
 refrigerant-caption = Gefüllt: eingefüllt. Gestreift: von anderen oder nach früheren Aufzeichnungen eingefüllt. Weiß: rückgewonnen. Gestrichelt: von anderen rückgewonnen.
@@ -68,7 +68,7 @@ refrigerant-alt = Säulen des in jedem Jahr eingefüllten und rückgewonnenen K�
 refrigerant-note = Entwichen ist, was bei den Einsätzen nachgefüllt werden musste, weil es fehlte, abzüglich des Rückgewonnenen. * nicht jede Bewegung des Jahres ist bekannt.
 co2e-by-year = { $circuit ->
     [none] Verlorenes CO₂-Äquivalent nach Jahren
-   *[other] Verlorenes CO₂-Äquivalent nach Jahren, Kreis { $circuit }
+   *[other] Verlorenes CO₂-Äquivalent nach Jahren, Kreislauf { $circuit }
 }
 co2e-in = Verlorenes CO₂-Äquivalent, t
 co2e-alt = Säulen des in jedem Jahr verlorenen CO₂-Äquivalents; die Zahlen stehen in der Tabelle darunter.
@@ -89,7 +89,7 @@ test-limits-alt = Säulen des größten Lecks, das nach jeder Druckprüfung noch
 test-limits-note = Prüfungen eines Tages stehen von links nach rechts in der Reihenfolge dieser Tabelle.
 test-limit-of = { $circuit ->
     [none] { "" }
-   *[other] Kreis { $circuit },{ " " }
+   *[other] Kreislauf { $circuit },{ " " }
 }{ $section ->
     [none] alle Abschnitte
    *[other] Abschnitt { $section }

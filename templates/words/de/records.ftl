@@ -24,7 +24,7 @@ answer-no = nein
 # Was aufgezeichnet ist.
 record-circuit = { $circuit ->
     [none] die Anlage
-   *[other] Kreis { $circuit }
+   *[other] Kreislauf { $circuit }
 }
 record-due-by = fällig bis { $day }
 record-plan-made = Plan erstellt am { $day }
@@ -52,7 +52,7 @@ event-pressure-test = Druckprüfung { $test }
 event-vacuum-test = Vakuumprüfung { $test }
 event-tested = { $circuit ->
     [none] Die Anlage
-   *[other] Kreis { $circuit }
+   *[other] Kreislauf { $circuit }
 }, Abschnitt { $section }
 event-inspection = Dichtheitskontrolle, alles Sichtbare und Zugängliche
 event-search-in-part = Lecksuche, nicht an allem Sichtbaren und Zugänglichen
