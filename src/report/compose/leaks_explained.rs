@@ -21,6 +21,7 @@ fn sentence(scene: &Scene<'_>, circuit: &CircuitFigures, share: &Share) -> Strin
     let message = Message::of(match share.verdict {
         Verdict::OthersRemain => "leaks-explain-others-remain",
         Verdict::MoreThanLost => "leaks-explain-more-than-lost",
+        Verdict::Open if most >= circuit.leaked_kg => "leaks-explain-all",
         Verdict::Open => "leaks-explain",
     });
     let least = if least > 0.0 {

@@ -307,7 +307,7 @@ impl Drawing {
         self.pipes.push(Pipe {
             corners: corners.to_vec(),
             stroke,
-            name: name.to_owned(),
+            name: capital(name),
         });
     }
 

@@ -95,6 +95,13 @@ leaks-explain = Die { $circuit ->
     [none] höchstens { $most }
    *[other] zwischen { $least } und { $most }
 } der verlorenen { $lost }.
+leaks-explain-all = Die { $circuit ->
+    [none] gefundenen
+   *[other] in Kreislauf { $circuit } gefundenen
+} Lecks können die verlorenen { $lost } ganz erklären{ $least ->
+    [none] { "" }
+   *[other] , mindestens aber { $least } davon
+}.
 leaks-explain-others-remain = Die { $circuit ->
     [none] gefundenen
    *[other] in Kreislauf { $circuit } gefundenen

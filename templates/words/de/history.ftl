@@ -48,8 +48,8 @@ head-outcome = Ergebnis
 head-year = Jahr
 head-charged = Eingefüllt, { $unit }
 head-charged-by-others = Von anderen eingefüllt, { $unit }
-head-recovered = Rückgewonnen, { $unit }
-head-recovered-by-others = Von anderen rückgewonnen, { $unit }
+head-recovered = Zurückgewonnen, { $unit }
+head-recovered-by-others = Von anderen zurückgewonnen, { $unit }
 head-leaked = Entwichen, { $unit }
 head-rate = Rate
 head-against-trigger = Gegen die Auslöseschwelle
@@ -63,9 +63,9 @@ refrigerant-by-year = { $circuit ->
    *[other] Kältemittel nach Jahren, Kreislauf { $circuit }
 }
 refrigerant-in = Kältemittel, { $unit }
-refrigerant-caption = Gefüllt: eingefüllt. Gestreift: von anderen oder nach früheren Aufzeichnungen eingefüllt. Weiß: rückgewonnen. Gestrichelt: von anderen rückgewonnen.
-refrigerant-alt = Säulen des in jedem Jahr eingefüllten und rückgewonnenen Kältemittels; die Zahlen stehen in der Tabelle darunter.
-refrigerant-note = Entwichen ist, was bei den Einsätzen nachgefüllt werden musste, weil es fehlte, abzüglich des Rückgewonnenen. * nicht jede Bewegung des Jahres ist bekannt.
+refrigerant-caption = Gefüllt: eingefüllt. Gestreift: von anderen oder nach früheren Aufzeichnungen eingefüllt. Weiß: zurückgewonnen. Gestrichelt: von anderen zurückgewonnen.
+refrigerant-alt = Säulen des in jedem Jahr eingefüllten und zurückgewonnenen Kältemittels; die Zahlen stehen in der Tabelle darunter.
+refrigerant-note = Entwichen ist, was bei den Einsätzen nachgefüllt werden musste, weil es fehlte, abzüglich des Zurückgewonnenen. * nicht jede Bewegung des Jahres ist bekannt.
 co2e-by-year = { $circuit ->
     [none] Verlorenes CO₂-Äquivalent nach Jahren
    *[other] Verlorenes CO₂-Äquivalent nach Jahren, Kreislauf { $circuit }

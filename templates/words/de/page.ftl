@@ -76,3 +76,4 @@ page-standing-3 = Kältemittel verdrängt die Atemluft und verletzt Haut und Aug
 page-standing-4 = Keine Flamme, kein Funke und keine Glut in der Nähe eines Lecks, gleich welcher Klasse das Kältemittel ist: An heißen Flächen zersetzt es sich zu giftigen Säuren.
 page-standing-5 = Druck wird mit trockenem Stickstoff über Druckminderer und Sicherheitsventil aufgebracht, nie mit Sauerstoff und nie über das hinaus, was das Typenschild erlaubt; während er steigt, hält man Abstand.
 page-standing-6 = Was gezeigt wurde, gilt für die genannten Orte, den Tag und die genannte Größe. Ein kleineres Leck kann vorhanden sein, und ein neues kann jeden Tag entstehen.
+page-colon = :

@@ -36,7 +36,7 @@ record-leaks-found = { $method }, { $leaks ->
 }
 record-cylinder = Flasche { $cylinder }
 record-destroyed = { $moved }, davon { $share } vernichtet
-record-recovered-before = früher in diese Flasche rückgewonnen
+record-recovered-before = früher in diese Flasche zurückgewonnen
 record-moved = { $mass } am { $day }
 record-rate = { $rate } ({ $method })
 

@@ -94,6 +94,13 @@ leaks-explain = The leaks found{ $circuit ->
     [none] at most { $most }
    *[other] between { $least } and { $most }
 } of the { $lost } lost.
+leaks-explain-all = The leaks found{ $circuit ->
+    [none] { "" }
+   *[other] { " " }in circuit { $circuit }
+} may explain all of the { $lost } lost{ $least ->
+    [none] { "" }
+   *[other] , and explain { $least } of it at least
+}.
 leaks-explain-others-remain = The leaks found{ $circuit ->
     [none] { "" }
    *[other] { " " }in circuit { $circuit }

@@ -76,3 +76,4 @@ page-standing-3 = Refrigerant displaces air and burns skin and eyes by cold. If 
 page-standing-4 = No flame, spark or glowing heat near a leak, whatever the class of the refrigerant: hot surfaces turn it into poisonous acids.
 page-standing-5 = Pressure is put on with dry nitrogen through a regulator and a relief, never with oxygen, and never above what the plate allows; people stand clear while it rises.
 page-standing-6 = What was shown holds for the places, the day and the size that are named. A smaller leak may be there, and a new one may begin on any day.
+page-colon = :

@@ -95,6 +95,13 @@ leaks-explain = Las fugas encontradas{ $circuit ->
     [none] como máximo { $most }
    *[other] entre { $least } y { $most }
 } de los { $lost } perdidos.
+leaks-explain-all = Las fugas encontradas{ $circuit ->
+    [none] { "" }
+   *[other] { " " }en el circuito { $circuit }
+} pueden explicar toda la pérdida de { $lost }{ $least ->
+    [none] { "" }
+   *[other] , y explican al menos { $least }
+}.
 leaks-explain-others-remain = Las fugas encontradas{ $circuit ->
     [none] { "" }
    *[other] { " " }en el circuito { $circuit }

@@ -95,6 +95,13 @@ leaks-explain = Les fuites trouvées{ $circuit ->
     [none] au plus { $most }
    *[other] entre { $least } et { $most }
 } de la perte de { $lost }.
+leaks-explain-all = Les fuites trouvées{ $circuit ->
+    [none] { "" }
+   *[other] { " " }dans le circuit { $circuit }
+} peuvent expliquer toute la perte de { $lost }{ $least ->
+    [none] { "" }
+   *[other] , et en expliquent au moins { $least }
+}.
 leaks-explain-others-remain = Les fuites trouvées{ $circuit ->
     [none] { "" }
    *[other] { " " }dans le circuit { $circuit }

@@ -9,7 +9,7 @@ history-site-lead = { $systems ->
 }
 history-nothing-came-back = D’après ces notes, parmi les pièces en place, pas une n’a fui plus d’une fois et pas une n’a été laissée fuyante.
 history-absence = L’absence d’inscription n’est pas l’absence de fuite : une année sans inscription est une année dont rien n’est noté, non une année sans fuite.
-history-looked-at = Un endroit contrôlé sans indice n’a rien montré lors de cette visite, avec la méthode de cette visite ; une fuite plus petite a pu s’y trouver.
+history-looked-at = À un endroit contrôlé sans indice, rien n’a été décelé lors de cette visite, avec la méthode de cette visite ; une fuite plus petite a pu s’y trouver.
 history-visits = { $visits ->
     [one] Une visite de ce carnet, et les inscriptions antérieures qu’il contient.
    *[other] { $visits } visites de ce carnet, et les inscriptions antérieures qu’il contient.
