@@ -83,7 +83,7 @@ rate-alt = { $trigger ->
 }
 rate-without-category = Es ist keine Art der Anlage notiert, so dass keine Auslöseschwelle genannt werden kann.
 rate-without-rule = Was jedes Nachfüllen ersetzen musste, auf ein Jahr der Zeit seit dem vorigen bezogen; keine Regel setzt für diese Zahl eine Auslöseschwelle.
-test-limits = Druckprüfungen: kein Leck größer als
+test-limits = Druckprüfungen: nichts Größeres als
 test-limits-in = Größtes noch mögliches Leck, { $unit }
 test-limits-alt = Säulen des größten Lecks, das nach jeder Druckprüfung noch möglich war; die Zahlen stehen in der Tabelle darunter.
 test-limits-note = Prüfungen eines Tages stehen von links nach rechts in der Reihenfolge dieser Tabelle.

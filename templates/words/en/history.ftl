@@ -83,7 +83,7 @@ rate-alt = { $trigger ->
 }
 rate-without-category = No category is noted, so that no trigger can be named.
 rate-without-rule = What each addition had to make up, per year of the time since the one before; no rule sets a trigger for this figure.
-test-limits = Pressure tests: no leak larger than
+test-limits = Pressure tests: nothing larger than
 test-limits-in = Largest leak left possible, { $unit }
 test-limits-alt = Bars of the largest leak that each pressure test left possible; the numbers stand in the table below.
 test-limits-note = Tests of a day stand from left to right in the order of this table.

@@ -83,7 +83,7 @@ rate-alt = { $trigger ->
 }
 rate-without-category = No consta la categoría de la instalación, de modo que no puede indicarse un umbral.
 rate-without-rule = Lo que cada adición tuvo que reponer, por año del tiempo transcurrido desde la anterior; no hay norma que fije un umbral para esta cifra.
-test-limits = Ensayos de presión: no hay fuga mayor que
+test-limits = Ensayos de presión: nada mayor que
 test-limits-in = Mayor fuga que queda posible, { $unit }
 test-limits-alt = Barras de la mayor fuga que cada ensayo de presión dejó posible; las cifras figuran en la tabla siguiente.
 test-limits-note = Los ensayos de un mismo día van de izquierda a derecha en el orden de esta tabla.

@@ -83,7 +83,7 @@ rate-alt = { $trigger ->
 }
 rate-without-category = La catégorie de l’installation n’est pas notée, de sorte qu’un seuil ne peut être nommé.
 rate-without-rule = Ce que chaque appoint a dû remplacer, par année du temps écoulé depuis le précédent ; la réglementation ne fixe pas de seuil pour ce chiffre.
-test-limits = Essais de pression : pas de fuite plus grande que
+test-limits = Essais de pression : rien de plus grand que
 test-limits-in = Plus grande fuite restée possible, { $unit }
 test-limits-alt = Barres de la plus grande fuite que chaque essai de pression laissait possible ; les chiffres figurent dans le tableau ci-dessous.
 test-limits-note = Les essais d’un même jour se suivent de gauche à droite dans l’ordre de ce tableau.
