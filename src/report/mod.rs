@@ -3,6 +3,7 @@
 pub mod chart;
 pub mod compose;
 pub mod data;
+pub mod drawing_data;
 pub mod explanation;
 pub mod history_data;
 pub mod issue;
