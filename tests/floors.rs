@@ -32,6 +32,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("annotate_snippets::", &["text"]),
     ("fluent::", &["language"]),
     ("typst", &["report"]),
+    ("lopdf::", &["report"]),
     ("image::", &["report"]),
     ("moxcms::", &["report"]),
     ("fast_image_resize::", &["report"]),

@@ -166,6 +166,12 @@ impl Words {
         }
     }
 
+    /// Parts of one line, kept apart by the language's semicolon.
+    pub fn series<S: AsRef<str>>(&self, parts: &[S]) -> String {
+        let parts: Vec<&str> = parts.iter().map(AsRef::as_ref).collect();
+        parts.join(&format!("{} ", self.word("page-semicolon")))
+    }
+
     /// A fixed word or sentence of a table of this program, by its English.
     pub fn phrase(&self, english: &str) -> String {
         if self.is_english() {

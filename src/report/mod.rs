@@ -17,6 +17,8 @@ pub mod attached;
 #[cfg(feature = "pdf")]
 pub mod glyphs;
 #[cfg(feature = "pdf")]
+mod packed;
+#[cfg(feature = "pdf")]
 pub mod photograph;
 #[cfg(all(test, feature = "pdf"))]
 mod sample;

@@ -16,6 +16,7 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 use crate::report::data::ReportData;
 use crate::report::history_data::HistoryReport;
+use crate::report::packed::packed;
 use crate::report::records_data::RecordsPack;
 use crate::report::world::{HISTORY, Logo, MAIN, OwnTemplates, RECORDS, ReportWorld};
 
@@ -141,7 +142,7 @@ pub fn typeset(manuscript: &Manuscript) -> Result<Typeset, TypesetFailure> {
         typst_pdf::pdf(&document, &options(manuscript)?).map_err(|faults| failure(&faults))?;
     let warnings = compiled.warnings.iter();
     Ok(Typeset {
-        pdf,
+        pdf: packed(&pdf)?,
         warnings: warnings.map(|warning| told(&world, warning)).collect(),
     })
 }

@@ -41,11 +41,11 @@ pub fn vapour_state(system: &System, visit: &Visit, number: usize) -> Option<Vap
     let refrigerant = system
         .in_force(reading.circuit, visit.last_day())?
         .refrigerant?;
-    // Numbered by time, so that the order of the tables in the notes does not matter.
-    let before = |other: &&OperatingReading| {
-        (other.at.value, other.circuit) < (reading.at.value, reading.circuit)
-    };
-    let rank = visit.operating.iter().filter(before).count() + 1;
+    // Numbered by time, so that the order of the tables matters only within one minute.
+    let moment = (reading.at.value, reading.circuit, number);
+    let others = visit.operating.iter().enumerate();
+    let before = others.filter(|(index, other)| (other.at.value, other.circuit, *index) < moment);
+    let rank = before.count() + 1;
     let id = |part: &str| format!("operating/{rank}/{part}");
     Some(VapourState {
         superheat: superheat(reading, visit, refrigerant, &id("superheat")),

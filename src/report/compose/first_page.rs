@@ -89,7 +89,7 @@ fn because(scene: &Scene<'_>) -> Vec<String> {
             .iter()
             .map(|repair| repair.what.as_str())
             .collect();
-        let repair = (!repairs.is_empty()).then(|| repairs.join("; "));
+        let repair = (!repairs.is_empty()).then(|| scene.words().series(&repairs));
         let what = match (standing, repair) {
             (Standing::Proved | Standing::NotProved, Some(repair)) => repair,
             _ => match &finding.note.cause {

@@ -183,7 +183,7 @@ fn row(place: &str, life: &PointHistory, scale: &Scale, words: &Words) -> TimeRo
     let told: Vec<String> = all.iter().map(|marks| marks.in_words(words)).collect();
     TimeRow {
         place: place.to_owned(),
-        alt: format!("{place}. {}.", told.join("; ")),
+        alt: format!("{place}. {}.", words.series(&told)),
         marks: drawn,
         lanes: ends.len().max(1),
     }

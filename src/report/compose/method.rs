@@ -52,7 +52,7 @@ pub fn safety(scene: &Scene<'_>) -> Safety {
             key: check
                 .at
                 .map_or_else(String::new, |at| scene.words().moment(at.value.civil)),
-            value: parts.join("; "),
+            value: scene.words().series(&parts),
             working: None,
         });
     }
@@ -210,7 +210,7 @@ pub fn method(scene: &Scene<'_>) -> Method {
                         search.ended.value.seconds_since(search.started.value),
                     ),
                     how,
-                    areas.join("; "),
+                    scene.words().series(&areas),
                     conditions.join(", "),
                 ],
                 total: false,
@@ -422,7 +422,7 @@ pub fn used(scene: &Scene<'_>) -> Part {
         }
         facts.push(Entry {
             key: id.0.clone(),
-            value: parts.join("; "),
+            value: scene.words().series(&parts),
             working: None,
         });
     }

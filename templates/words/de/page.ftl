@@ -77,3 +77,4 @@ page-standing-4 = Keine Flamme, kein Funke und keine Glut in der Nähe eines Lec
 page-standing-5 = Druck wird mit trockenem Stickstoff über Druckminderer und Sicherheitsventil aufgebracht, nie mit Sauerstoff und nie über das hinaus, was das Typenschild erlaubt; während er steigt, hält man Abstand.
 page-standing-6 = Was gezeigt wurde, gilt für die genannten Orte, den Tag und die genannte Größe. Ein kleineres Leck kann vorhanden sein, und ein neues kann jeden Tag entstehen.
 page-colon = :
+page-semicolon = ;

@@ -77,3 +77,4 @@ page-standing-4 = No flame, spark or glowing heat near a leak, whatever the clas
 page-standing-5 = Pressure is put on with dry nitrogen through a regulator and a relief, never with oxygen, and never above what the plate allows; people stand clear while it rises.
 page-standing-6 = What was shown holds for the places, the day and the size that are named. A smaller leak may be there, and a new one may begin on any day.
 page-colon = :
+page-semicolon = ;

@@ -77,3 +77,4 @@ page-standing-4 = Ni llama, ni chispa, ni superficies incandescentes cerca de un
 page-standing-5 = La presión se aplica con nitrógeno seco, con regulador y válvula de seguridad, nunca con oxígeno y nunca por encima de lo que permite la placa; mientras sube, se guarda distancia.
 page-standing-6 = Lo mostrado vale para los lugares, el día y el tamaño indicados. Puede haber una fuga menor, y cualquier día puede empezar una nueva.
 page-colon = :
+page-semicolon = ;

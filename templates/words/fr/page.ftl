@@ -77,3 +77,4 @@ page-standing-4 = Ni flamme, ni étincelle, ni chaleur vive près d’une fuite,
 page-standing-5 = La mise en pression se fait à l’azote sec, par un manodétendeur et avec une soupape de sûreté, jamais à l’oxygène, et jamais au-delà de ce que permet la plaque signalétique ; on se tient à l’écart pendant la montée.
 page-standing-6 = Ce qui a été montré vaut pour les lieux, le jour et la taille indiqués. Une fuite plus petite peut exister, et une nouvelle peut naître n’importe quel jour.
 page-colon = { " " }:
+page-semicolon = { " " };
