@@ -1,15 +1,14 @@
 //! The four facts under the outcome: the repaired places, the test, the refrigerant, the next date.
 
 use crate::notes::Proof;
-use crate::quantity::Flavour;
 use crate::report::compose::legal::next_dates;
 use crate::report::compose::scene::Scene;
+use crate::report::compose::test_fact::test_fact;
 use crate::report::data::{Fact, NextDate};
 use crate::text::Message;
 use crate::vocabulary::Word;
 use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
-use crate::working::outcome::{moment_of, proves};
-use crate::working::pressure_test::HoldVerdict;
+use crate::working::outcome::proves;
 
 /// At most four facts.
 pub fn facts(scene: &Scene<'_>) -> Vec<Fact> {
@@ -124,89 +123,6 @@ fn proved_on(scene: &Scene<'_>) -> Option<String> {
         .find(|check| check.note.responded.is_some_and(|yes| yes.value))?;
     let leak = check.note.reference_leak.as_ref()?;
     Some(scene.say(&Message::of("fact-detector-proved").with("leak", leak.value.as_str())))
-}
-
-fn test_fact(scene: &Scene<'_>) -> Option<Fact> {
-    let (test, hold) = scene
-        .visit
-        .pressure_tests
-        .iter()
-        .zip(&scene.figures.holds)
-        .rfind(|(_, hold)| hold.verdict != HoldVerdict::Strength)?;
-    let what = match test.section() {
-        Some(section) => Message::of("fact-section-tested").with("section", section.to_string()),
-        None => Message::of("fact-circuit-tested")
-            .with("circuit", scene.system.circuit_choice(test.circuit)),
-    };
-    let size = hold.limit_mass.as_ref().or(hold.limit.as_ref());
-    let printed_size = size.map(|figure| rate(scene, figure));
-    let value = scene.say(&hold.verdict.short(&printed_size.unwrap_or_default()));
-    let gas = match test.note.gas {
-        Some(gas) => scene.words().phrase(gas.value.word()),
-        None => scene.word("fact-gas"),
-    };
-    let pressure = crate::quantity::print(&test.start.pressure.value, scene.site.units);
-    let later = repaired_after(scene, test.end.at.value.civil);
-    let qualifier = Message::of("fact-test")
-        .with("gas", gas)
-        .figure("pressure", pressure)
-        .with(
-            "duration",
-            crate::report::compose::tests::duration(test.seconds()),
-        )
-        .with("later", if later { "yes" } else { "no" });
-    Some(Fact {
-        label: scene.say(&what),
-        value,
-        qualifier: Some(scene.say(&qualifier)),
-        working: size.map(|figure| figure.id.clone()),
-    })
-}
-
-/// Whether something was repaired after a moment of the visit.
-fn repaired_after(scene: &Scene<'_>, end: jiff::civil::DateTime) -> bool {
-    scene
-        .visit
-        .findings
-        .iter()
-        .flat_map(|finding| &finding.note.repairs)
-        .filter_map(|repair| repair.at)
-        .any(|at| moment_of(scene.visit, at.value) > end)
-}
-
-/// A mass rate in grams or ounces a day, of the test gas.
-fn rate(scene: &Scene<'_>, figure: &crate::working::Figure) -> String {
-    let printed = scene.value(&figure.value);
-    match figure.value {
-        crate::working::Value::Computed {
-            flavour: Flavour::MassRate,
-            si,
-            ..
-        } => {
-            let unit = match scene.site.units {
-                crate::quantity::UnitSystem::Metric => "g",
-                crate::quantity::UnitSystem::Us => "oz",
-            };
-            let day = crate::quantity::print_as(Flavour::Mass, si * 86_400.0, unit, 9)
-                .and_then(|printed| printed.number.parse::<f64>().ok());
-            day.map_or(printed, |day| {
-                let mass = format!("{}\u{a0}{unit}", rounded_up(day));
-                scene.say(&Message::of("fact-nitrogen-a-day").figure("mass", mass))
-            })
-        }
-        _ => printed,
-    }
-}
-
-/// Rounded up to two digits or so: a limit is never made smaller by rounding.
-fn rounded_up(value: f64) -> String {
-    let decimals = match value {
-        v if v >= 10.0 => 0,
-        v if v >= 1.0 => 1,
-        _ => 2,
-    };
-    let scale = 10f64.powi(decimals);
-    crate::working::rounded((value * scale - 1e-9).ceil() / scale, decimals as usize)
 }
 
 fn refrigerant_fact(scene: &Scene<'_>) -> Option<Fact> {

@@ -2,52 +2,105 @@
 
 use crate::report::compose::scene::Scene;
 use crate::report::data::{LegalRow, NextDate};
-use crate::ruleset::{Duty, Obligation, RuleSet, covered_on, obligations, trigger_percent};
+use crate::ruleset::{
+    Coverage, Duty, Obligation, RuleSet, covered_on, obligations, trigger_percent,
+};
 use crate::text::{Message, Text};
 use crate::vocabulary::Word;
 use crate::vocabulary::site_file::RuleSetWord;
 use crate::working::Figure;
 
-/// One row per rule and circuit.
+/// One row per rule, for the circuits of which it says the same; then the leak rates.
 pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
     let words = scene.words();
-    let mut rows = Vec::new();
+    let mut positions: Vec<Position> = Vec::new();
     for circuit in &scene.figures.circuits {
         for (rules, coverage) in &circuit.coverage {
-            let standing = match (coverage.covered, coverage.undecided) {
-                (true, _) => "covered",
-                (false, true) => "undecided",
-                (false, false) => "not-covered",
+            let position = position(scene, rules, circuit.circuit, coverage);
+            let same = |other: &&mut Position| {
+                Position {
+                    circuits: other.circuits.clone(),
+                    ..position.clone()
+                } == **other
             };
-            let mut statement = scene.say(
-                &Message::of("legal-coverage")
-                    .with("circuit", scene.system.circuit_choice(circuit.circuit))
-                    .with("standing", standing)
-                    .with("why", coverage.why.clone()),
-            );
-            if let Some(tonnes) = coverage.co2e_t.filter(|_| rules.word != RuleSetWord::Us82) {
-                let charge = scene.tonnes(tonnes * 1000.0);
-                let message = Message::of("legal-charge").with("charge", charge);
-                statement += &format!(" {}", scene.say(&message));
+            match positions.iter_mut().find(same) {
+                Some(other) => other.circuits.push(circuit.circuit),
+                None => positions.push(position),
             }
-            for duty in duties(scene, rules, circuit.circuit, coverage.covered) {
-                statement += &format!(" {}", scene.say(&duty));
-            }
-            rows.push(LegalRow {
-                rule: words.phrase(rules.title),
-                statement,
-                verify: rules.verify || coverage.undecided,
-            });
-        }
-        for (rules, rate) in &circuit.statutory {
-            rows.push(LegalRow {
-                rule: words.phrase(rules.title),
-                statement: scene.say(&leak_rate(scene, rules, circuit.circuit, rate)),
-                verify: rules.verify,
-            });
         }
     }
-    rows
+    let covered = positions.iter().map(|position| LegalRow {
+        rule: words.phrase(position.rule),
+        statement: statement(scene, position),
+        verify: position.verify,
+    });
+    let rates = scene.figures.circuits.iter().flat_map(|circuit| {
+        circuit.statutory.iter().map(|(rules, rate)| LegalRow {
+            rule: words.phrase(rules.title),
+            statement: scene.say(&leak_rate(scene, rules, circuit.circuit, rate)),
+            verify: rules.verify,
+        })
+    });
+    covered.chain(rates).collect()
+}
+
+/// Where circuits stand under a rule.
+#[derive(Clone, PartialEq)]
+struct Position {
+    rule: &'static str,
+    circuits: Vec<usize>,
+    standing: &'static str,
+    why: Text,
+    charge: Option<String>,
+    duties: Vec<Message>,
+    verify: bool,
+}
+
+fn position(
+    scene: &Scene<'_>,
+    rules: &'static RuleSet,
+    circuit: usize,
+    coverage: &Coverage,
+) -> Position {
+    Position {
+        rule: rules.title,
+        circuits: vec![circuit],
+        standing: match (coverage.covered, coverage.undecided) {
+            (true, _) => "covered",
+            (false, true) => "undecided",
+            (false, false) => "not-covered",
+        },
+        why: coverage.why.clone(),
+        charge: coverage
+            .co2e_t
+            .filter(|_| rules.word != RuleSetWord::Us82)
+            .map(|tonnes| scene.tonnes(tonnes * 1000.0)),
+        duties: duties(scene, rules, circuit, coverage.covered),
+        verify: rules.verify || coverage.undecided,
+    }
+}
+
+fn statement(scene: &Scene<'_>, position: &Position) -> String {
+    let several = scene.system.several_circuits();
+    let count = if several { position.circuits.len() } else { 0 };
+    let names = position.circuits.iter();
+    let names = names.map(|&circuit| scene.system.circuit_choice(circuit));
+    let coverage = Message::of("legal-coverage")
+        .with("count", count)
+        .with("circuits", Text::List(names.collect()))
+        .with("standing", position.standing)
+        .with("why", position.why.clone());
+    let charge = position.charge.as_ref().map(|charge| {
+        Message::of("legal-charge")
+            .with("count", count)
+            .with("charge", charge.as_str())
+    });
+    let said = std::iter::once(&coverage)
+        .chain(&charge)
+        .chain(&position.duties);
+    said.map(|message| scene.say(message))
+        .collect::<Vec<_>>()
+        .join(" ")
 }
 
 /// The leak rate of a circuit beside the trigger of its category.

@@ -20,6 +20,7 @@ mod record_events;
 mod records_pack;
 mod scene;
 mod schematic;
+mod test_fact;
 mod tests;
 mod vacuum_tests;
 mod workings;

@@ -129,9 +129,10 @@ fact-all-checked-again = Alle nachkontrolliert, es zeigte sich nichts
 fact-some-checked-again = { $checked } von { $repaired } nachkontrolliert, es zeigte sich nichts
 fact-detector-proved = Lecksuchgerät geprüft an { $leak }
 fact-section-tested = Abschnitt { $section }, geprüft
-fact-circuit-tested = { $circuit ->
-    [none] Ganzer Kreislauf
-   *[other] Kreislauf { $circuit }
+fact-circuits-tested = { $count ->
+    [0] Ganzer Kreislauf
+    [1] Kreislauf { $circuits }
+   *[other] Kreisläufe { $circuits }
 }, geprüft
 fact-gas = Gas
 fact-test = { $gas } bei { $pressure }, { $duration } lang{ $later ->
@@ -139,6 +140,10 @@ fact-test = { $gas } bei { $pressure }, { $duration } lang{ $later ->
    *[no] { "" }
 }
 fact-nitrogen-a-day = { $mass } Stickstoff am Tag
+fact-air-a-day = { $mass } Luft am Tag
+fact-whole-under-vacuum = ganzer Kreislauf unter Vakuum: nichts Größeres als { $rate }
+fact-air-came-in = Luft ist eingedrungen
+fact-vacuum-test = { $duration } lang unter Vakuum
 fact-none-added = Nichts nachgefüllt
 fact-charged = { $mass } eingefüllt
 fact-after-retrofit = nach der Umstellung des Kältemittels

@@ -6,15 +6,28 @@ check-every = { $source }: alle { $months } Monate
 not-before-hours = nicht vor { $hours } Betriebsstunden
 report-loss = Den Verlust von { $percent } % der Füllmenge im Jahr { $year } melden
 class-with-50-lb = { $class } mit 50 lb oder mehr (82.157(a))
-legal-coverage = { $circuit ->
-    [none] Die Anlage
-   *[other] Kreislauf { $circuit }
+legal-coverage = { $count ->
+    [0] Die Anlage
+    [1] Kreislauf { $circuits }
+   *[other] Kreisläufe { $circuits }
 }: { $standing ->
-    [covered] fällt darunter
+    [covered] { $count ->
+        [0] fällt darunter
+        [1] fällt darunter
+       *[other] fallen darunter
+    }
     [undecided] nicht entschieden
-   *[other] fällt nicht darunter
+   *[other] { $count ->
+        [0] fällt nicht darunter
+        [1] fällt nicht darunter
+       *[other] fallen nicht darunter
+    }
 }; { $why }.
-legal-charge = Füllmenge { $charge }.
+legal-charge = Füllmenge { $count ->
+    [0] { $charge }.
+    [1] { $charge }.
+   *[other] je { $charge }.
+}
 legal-rate-without-category = { $circuit ->
     [none] Die Anlage
    *[other] Kreislauf { $circuit }

@@ -6,7 +6,7 @@ days = { $days ->
 }
 assumed = angenommen: { $reason }
 result-of = Ergebnis von
-half-width = halbe Breite des Intervalls
+half-width = ± ist die halbe Breite des Intervalls
 workings-of-account = Kältemittelbilanz
 workings-of-circuit = Kältemittelbilanz, Kreislauf { $id }
 workings-of-pressure-test = Druckprüfung { $id }

@@ -121,9 +121,10 @@ fact-all-checked-again = All checked again, nothing shown
 fact-some-checked-again = { $checked } of { $repaired } checked again, nothing shown
 fact-detector-proved = detector proved on { $leak }
 fact-section-tested = Section { $section }, tested
-fact-circuit-tested = { $circuit ->
-    [none] Whole circuit
-   *[other] Circuit { $circuit }
+fact-circuits-tested = { $count ->
+    [0] Whole circuit
+    [1] Circuit { $circuits }
+   *[other] Circuits { $circuits }
 }, tested
 fact-gas = gas
 fact-test = { $gas } at { $pressure } for { $duration }{ $later ->
@@ -131,6 +132,10 @@ fact-test = { $gas } at { $pressure } for { $duration }{ $later ->
    *[no] { "" }
 }
 fact-nitrogen-a-day = { $mass } of nitrogen a day
+fact-air-a-day = { $mass } of air a day
+fact-whole-under-vacuum = whole circuit under vacuum: nothing larger than { $rate }
+fact-air-came-in = Air came in
+fact-vacuum-test = under vacuum for { $duration }
 fact-none-added = None added
 fact-charged = { $mass } charged
 fact-after-retrofit = after the change of refrigerant

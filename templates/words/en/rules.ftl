@@ -6,15 +6,20 @@ check-every = { $source }: every { $months } months
 not-before-hours = not before { $hours } h of operation
 report-loss = Report the loss of { $percent } % of the full charge in { $year }
 class-with-50-lb = { $class } with 50 lb or more (82.157(a))
-legal-coverage = { $circuit ->
-    [none] The system
-   *[other] Circuit { $circuit }
+legal-coverage = { $count ->
+    [0] The system
+    [1] Circuit { $circuits }
+   *[other] Circuits { $circuits }
 }: { $standing ->
     [covered] covered
     [undecided] not decided
    *[other] not covered
 }, { $why }.
-legal-charge = Charge { $charge }.
+legal-charge = Charge { $charge }{ $count ->
+    [0] .
+    [1] .
+   *[other] { " " }each.
+}
 legal-rate-without-category = { $circuit ->
     [none] The system
    *[other] Circuit { $circuit }

@@ -6,7 +6,7 @@ days = { $days ->
 }
 assumed = assumed: { $reason }
 result-of = result of
-half-width = half width of the interval
+half-width = ± is half the width of the interval
 workings-of-account = Refrigerant account
 workings-of-circuit = Refrigerant account, circuit { $id }
 workings-of-pressure-test = Pressure test { $id }

@@ -132,9 +132,10 @@ fact-all-checked-again = Todos revisados de nuevo, no se detectó nada
 fact-some-checked-again = { $checked } de { $repaired } revisados de nuevo, no se detectó nada
 fact-detector-proved = detector comprobado con { $leak }
 fact-section-tested = Tramo { $section }, ensayado
-fact-circuit-tested = { $circuit ->
-    [none] Circuito entero, ensayado
-   *[other] Circuito { $circuit }, ensayado
+fact-circuits-tested = { $count ->
+    [0] Circuito entero, ensayado
+    [1] Circuito { $circuits }, ensayado
+   *[other] Circuitos { $circuits }, ensayados
 }
 fact-gas = gas
 fact-test = { $gas } a { $pressure } durante { $duration }{ $later ->
@@ -142,6 +143,10 @@ fact-test = { $gas } a { $pressure } durante { $duration }{ $later ->
    *[no] { "" }
 }
 fact-nitrogen-a-day = { $mass } de nitrógeno al día
+fact-air-a-day = { $mass } de aire al día
+fact-whole-under-vacuum = circuito entero al vacío: nada mayor que { $rate }
+fact-air-came-in = Ha entrado aire
+fact-vacuum-test = al vacío durante { $duration }
 fact-none-added = Nada añadido
 fact-charged = { $mass } cargados
 fact-after-retrofit = tras el cambio de refrigerante

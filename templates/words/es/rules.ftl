@@ -6,15 +6,28 @@ check-every = { $source }: cada { $months } meses
 not-before-hours = no antes de { $hours } h de funcionamiento
 report-loss = Declarar la pérdida del { $percent } % de la carga completa en { $year }
 class-with-50-lb = { $class } con 50 lb o más (82.157(a))
-legal-coverage = { $circuit ->
-    [none] La instalación
-   *[other] Circuito { $circuit }
+legal-coverage = { $count ->
+    [0] La instalación
+    [1] Circuito { $circuits }
+   *[other] Circuitos { $circuits }
 }: { $standing ->
-    [covered] incluido
+    [covered] { $count ->
+        [0] incluida
+        [1] incluido
+       *[other] incluidos
+    }
     [undecided] sin decidir
-   *[other] no incluido
+   *[other] { $count ->
+        [0] no incluida
+        [1] no incluido
+       *[other] no incluidos
+    }
 }; { $why }.
-legal-charge = Carga completa { $charge }.
+legal-charge = Carga completa { $charge }{ $count ->
+    [0] .
+    [1] .
+   *[other] { " " }cada uno.
+}
 legal-rate-without-category = { $circuit ->
     [none] La instalación
    *[other] Circuito { $circuit }

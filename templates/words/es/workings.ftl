@@ -6,7 +6,7 @@ days = { $days ->
 }
 assumed = supuesto: { $reason }
 result-of = resultado de
-half-width = semianchura del intervalo
+half-width = ± es la semianchura del intervalo
 workings-of-account = Balance de refrigerante
 workings-of-circuit = Balance de refrigerante, circuito { $id }
 workings-of-pressure-test = Ensayo de presión { $id }

@@ -126,9 +126,10 @@ fact-all-checked-again = Tous recontrôlés, rien n’a été décelé
 fact-some-checked-again = { $checked } sur { $repaired } recontrôlés, rien n’a été décelé
 fact-detector-proved = détecteur éprouvé sur { $leak }
 fact-section-tested = Tronçon { $section }, essayé
-fact-circuit-tested = { $circuit ->
-    [none] Circuit entier, essayé
-   *[other] Circuit { $circuit }, essayé
+fact-circuits-tested = { $count ->
+    [0] Circuit entier, essayé
+    [1] Circuit { $circuits }, essayé
+   *[other] Circuits { $circuits }, essayés
 }
 fact-gas = gaz
 fact-test = { $gas } à { $pressure } pendant { $duration }{ $later ->
@@ -136,6 +137,10 @@ fact-test = { $gas } à { $pressure } pendant { $duration }{ $later ->
    *[no] { "" }
 }
 fact-nitrogen-a-day = { $mass } d’azote par jour
+fact-air-a-day = { $mass } d’air par jour
+fact-whole-under-vacuum = circuit entier sous vide{ " " }: rien de plus grand que { $rate }
+fact-air-came-in = De l’air est entré
+fact-vacuum-test = sous vide pendant { $duration }
 fact-none-added = Rien d’ajouté
 fact-charged = Chargé : { $mass }
 fact-after-retrofit = après le changement de fluide

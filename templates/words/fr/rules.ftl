@@ -6,19 +6,28 @@ check-every = { $source } : tous les { $months } mois
 not-before-hours = pas avant { $hours } h de marche
 report-loss = Déclarer la perte de { $percent } % de la charge en { $year }
 class-with-50-lb = { $class } avec 50 lb ou plus (82.157(a))
-legal-coverage = { $circuit ->
-    [none] L’installation : { $standing ->
+legal-coverage = { $count ->
+    [0] L’installation : { $standing ->
         [covered] concernée
         [undecided] non tranché
        *[other] non concernée
     }
-   *[other] Circuit { $circuit } : { $standing ->
+    [1] Circuit { $circuits } : { $standing ->
         [covered] concerné
         [undecided] non tranché
        *[other] non concerné
     }
+   *[other] Circuits { $circuits } : { $standing ->
+        [covered] concernés
+        [undecided] non tranché
+       *[other] non concernés
+    }
 } ; { $why }.
-legal-charge = Charge { $charge }.
+legal-charge = Charge { $charge }{ $count ->
+    [0] .
+    [1] .
+   *[other] { " " }chacun.
+}
 legal-rate-without-category = { $circuit ->
     [none] L’installation
    *[other] Circuit { $circuit }

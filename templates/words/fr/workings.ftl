@@ -6,7 +6,7 @@ days = { $days ->
 }
 assumed = supposé : { $reason }
 result-of = résultat de
-half-width = demi-largeur de l’intervalle
+half-width = ± est la demi-largeur de l’intervalle
 workings-of-account = Bilan du fluide
 workings-of-circuit = Bilan du fluide, circuit { $id }
 workings-of-pressure-test = Essai de pression { $id }
