@@ -1,57 +1,16 @@
-//! The vocabulary is the one list of keys: readers ask for all of it and for nothing else, every
-//! example reads, every table and key is documented.
+//! The vocabulary is the one list of keys: every example reads, every table and key is documented.
+//! That readers ask for all of it and for nothing else is tested in `src/notes/asked.rs`.
 
 use rimebook::command::load;
-use rimebook::vocabulary::{
-    Entry, FileKind, Form, Table, book_file, readings_file, refrigerant_file, site_file,
-    system_file, visit_file,
-};
+use rimebook::vocabulary::{FileKind, Form, TOPS, Table};
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 
-/// The TOML files of a book with the table of their top.
-const TOPS: [(FileKind, &Table); 6] = [
-    (FileKind::Book, &book_file::top::TABLE),
-    (FileKind::Site, &site_file::top::TABLE),
-    (FileKind::System, &system_file::top::TABLE),
-    (FileKind::Visit, &visit_file::top::TABLE),
-    (FileKind::Refrigerant, &refrigerant_file::top::TABLE),
-    (FileKind::Readings, &readings_file::top::TABLE),
-];
-
-fn inner(entry: &Entry) -> Option<&'static Table> {
-    match entry.form {
-        Form::Table(table) | Form::Tables(table) => Some(table),
-        _ => None,
-    }
-}
-
-/// A table and all those below it.
-fn with_inner(table: &'static Table) -> Vec<&'static Table> {
-    let below = table.keys.iter().filter_map(inner).flat_map(with_inner);
-    std::iter::once(table).chain(below).collect()
-}
-
 fn tables() -> Vec<&'static Table> {
     TOPS.iter()
-        .flat_map(|(_, table)| with_inner(table))
+        .flat_map(|(_, table)| table.with_inner())
         .collect()
-}
-
-/// A key's line from its example, or its table with all of its keys.
-fn line(entry: &Entry) -> String {
-    match inner(entry) {
-        None => format!("{} = {}", entry.name, entry.example),
-        Some(table) => {
-            let keys: Vec<String> = table.keys.iter().map(line).collect();
-            let inline = format!("{{ {} }}", keys.join(", "));
-            match entry.form {
-                Form::Tables(_) => format!("{} = [ {inline} ]", entry.name),
-                _ => format!("{} = {inline}", entry.name),
-            }
-        }
-    }
 }
 
 /// A book in which every key of every table stands with its example.
@@ -64,10 +23,9 @@ fn whole_book() -> tempfile::TempDir {
             FileKind::System => "site/system",
             _ => "site/system/2026-06-18",
         };
-        let lines: Vec<String> = table.keys.iter().map(line).collect();
         let folder = book.path().join(folder);
         fs::create_dir_all(&folder).unwrap();
-        fs::write(folder.join(kind.file_name()), lines.join("\n") + "\n").unwrap();
+        fs::write(folder.join(kind.file_name()), table.example_text()).unwrap();
     }
     book
 }
@@ -106,22 +64,6 @@ fn every_example_reads_under_its_own_form() {
 }
 
 #[test]
-fn the_readers_ask_for_every_key_and_no_other() {
-    let book = whole_book();
-    let (loaded, _) = load(book.path()).unwrap();
-    let listed: BTreeSet<(&str, &str)> = tables()
-        .into_iter()
-        .flat_map(|table| table.keys.iter().map(|entry| (table.name, entry.name)))
-        .collect();
-    let unasked: Vec<_> = listed.difference(&loaded.asked).collect();
-    let unlisted: Vec<_> = loaded.asked.difference(&listed).collect();
-    assert!(
-        unasked.is_empty() && unlisted.is_empty(),
-        "{unasked:?} {unlisted:?}"
-    );
-}
-
-#[test]
 fn names_are_lower_case_words_joined_by_hyphens_and_each_once_in_its_table() {
     for table in tables() {
         let mut names = table.names();
@@ -150,7 +92,7 @@ fn every_table_key_and_word_is_documented() {
         for entry in table.keys {
             let place = format!("{} in [{}]", entry.name, table.name);
             assert!(entry.about.ends_with('.'), "{place}: {}", entry.about);
-            let own = inner(entry).is_some();
+            let own = entry.inner().is_some();
             assert!(own || !entry.example.is_empty(), "{place} has no example");
             if let Form::Word(list) | Form::Words(list) = entry.form {
                 for word in list() {

@@ -62,7 +62,7 @@ fn contaminated(scene: &Scene<'_>, one: &DetectorUse<'_>) -> bool {
     let words = one.words();
     let carbon_dioxide = one
         .circuit
-        .and_then(|circuit| scene.refrigerant(circuit, one.day()))
+        .and_then(|circuit| scene.refrigerant(circuit, one.day))
         .is_none_or(|refrigerant| refrigerant.designation == "R-744");
     let much = if carbon_dioxide {
         MUCH_CARBON_DIOXIDE_PPM

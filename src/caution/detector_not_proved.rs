@@ -45,7 +45,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
                 one.span,
                 Message::of("caution-detector-not-proved")
                     .with("detector", one.instrument.unwrap_or("none"))
-                    .with("day", one.day()),
+                    .with("day", one.day),
             )
             .here("relied on here");
         if let Some(failed) = scene
@@ -66,7 +66,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
 }
 
 fn same_day(one: &DetectorUse<'_>, other: &DetectorUse<'_>) -> bool {
-    one.instrument == other.instrument && one.day() == other.day()
+    one.instrument == other.instrument && one.day == other.day
 }
 
 fn proved(scene: &Scene<'_>, one: &DetectorUse<'_>) -> bool {

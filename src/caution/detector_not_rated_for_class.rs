@@ -39,7 +39,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         };
         let Some(refrigerant) = one
             .circuit
-            .and_then(|circuit| scene.refrigerant(circuit, one.day()))
+            .and_then(|circuit| scene.refrigerant(circuit, one.day))
         else {
             continue;
         };

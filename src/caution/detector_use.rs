@@ -3,7 +3,7 @@
 
 use crate::caution::look_result::text;
 use crate::caution::scene::{Scene, gives_place};
-use crate::job::{Moment, Search, Timed, covers, matches_pattern};
+use crate::job::{Search, Timed, covers, matches_pattern};
 use crate::notes::{DetectorCheckNote, Look};
 use crate::text::Span;
 use crate::vocabulary::Identifier;
@@ -19,8 +19,8 @@ pub type Methods = fn(MethodWord) -> bool;
 pub struct DetectorUse<'a> {
     /// Which one, as written; none where the note does not say.
     pub instrument: Option<&'a str>,
-    /// When.
-    pub at: Moment,
+    /// The local day.
+    pub day: Date,
     /// Where it stands in the notes.
     pub span: Span,
     /// The circuit, where it is known.
@@ -34,16 +34,11 @@ pub struct DetectorUse<'a> {
 }
 
 impl DetectorUse<'_> {
-    /// The local day.
-    pub fn day(&self) -> Date {
-        self.at.date()
-    }
-
     /// Whether a trial on a reference leak is of its instrument and its day.
     pub fn is_tried_by(&self, check: &Timed<DetectorCheckNote>) -> bool {
         let instrument = check.note.instrument.as_ref().map(|id| id.value.0.as_str());
         let known = self.instrument.is_some() && instrument.is_some();
-        (!known || self.instrument == instrument) && check.at.value.date() == self.day()
+        (!known || self.instrument == instrument) && check.at.value.date() == self.day
     }
 
     /// What the background of the search, or the look, says, in lower case.
@@ -102,7 +97,7 @@ fn of_search(search: &Search, methods: Methods) -> Option<DetectorUse<'_>> {
             .instrument
             .as_ref()
             .map(|id| id.value.0.as_str()),
-        at: search.started.value,
+        day: search.started.value.date(),
         span: search
             .note
             .instrument
@@ -123,7 +118,7 @@ fn of_look<'a>(
 ) -> Option<DetectorUse<'a>> {
     methods(look.method.value).then_some(DetectorUse {
         instrument: look.with.as_ref().map(|with| with.value.as_str()),
-        at: scene.moment(look.at.value)?,
+        day: scene.day(look.at.value)?,
         span: look.span,
         circuit,
         search: None,

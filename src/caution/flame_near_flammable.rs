@@ -2,7 +2,6 @@
 
 use crate::caution::example::check_also;
 use crate::caution::{Caution, Scene};
-use crate::job::Moment;
 use crate::text::{Diagnostic, Message, Noted};
 use crate::vocabulary::Word;
 use crate::vocabulary::method_word::MethodWord;
@@ -47,8 +46,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     }
     for finding in &scene.visit.findings {
         for look in &finding.note.evidence {
-            let day = scene.moment(look.at.value).map(Moment::date);
-            if let Some(day) = day {
+            if let Some(day) = scene.day(look.at.value) {
                 found.extend(flame(scene, look.method, finding.circuit, day));
             }
         }

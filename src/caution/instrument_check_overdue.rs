@@ -37,7 +37,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
         id,
         fault: last,
         rule,
-    } in short_of_rule(scene, |note, one| overdue(note, one.day()))
+    } in short_of_rule(scene, |note, one| overdue(note, one.day))
     {
         found.push(
             CAUTION
@@ -47,7 +47,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
                         .with("detector", id)
                         .with("day", last.value),
                 )
-                .here(format!("relied on here, on {}", one.day()))
+                .here(format!("relied on here, on {}", one.day))
                 .also(last.span, "its last check before that day")
                 .also(rule, "this rule asks for a check every 12 months")
                 .cure("have it checked and repeat the search, or search by another direct method")

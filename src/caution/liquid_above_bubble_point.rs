@@ -3,7 +3,7 @@
 use crate::caution::example::{VISIT, readings};
 use crate::caution::{Caution, Scene};
 use crate::text::Diagnostic;
-use crate::working::vapour_state::vapour_state;
+use crate::working::vapour_state::subcooling_k;
 
 pub(super) static CAUTION: Caution = Caution {
     name: "liquid-above-bubble-point",
@@ -41,10 +41,9 @@ liquid-temperature = "31.0 °C"
 const BEYOND_K: f64 = 1.0;
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
-    for (index, reading) in scene.visit.operating.iter().enumerate() {
-        let Some(subcooling) = vapour_state(scene.system, scene.visit, index)
-            .and_then(|state| state.subcooling)
-            .filter(|subcooling| subcooling.value.number() < -BEYOND_K)
+    for reading in &scene.visit.operating {
+        let Some(subcooling) = subcooling_k(scene.system, scene.visit, reading)
+            .filter(|subcooling| *subcooling < -BEYOND_K)
         else {
             continue;
         };
@@ -60,7 +59,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
                 temperature.span,
                 format!(
                     "this liquid would be {} K above its bubble point",
-                    crate::working::rounded(-subcooling.value.number(), 1)
+                    crate::working::rounded(-subcooling, 1)
                 ),
             )
             .here("warmer than liquid can be")

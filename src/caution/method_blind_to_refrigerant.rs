@@ -60,7 +60,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
 
 /// The refrigerant of the circuit, if the method cannot show it.
 fn blind(scene: &Scene<'_>, one: &DetectorUse<'_>) -> Option<&'static Refrigerant> {
-    let refrigerant = scene.refrigerant(one.circuit?, one.day())?;
+    let refrigerant = scene.refrigerant(one.circuit?, one.day)?;
     let shown = match one.method {
         MethodWord::Litmus => refrigerant.designation == "R-717",
         _ => refrigerant

@@ -35,7 +35,7 @@ pub(super) static CAUTION: Caution = Caution {
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     let weak = |one: &DetectorUse<'_>| of_another_kind(scene, one).is_some();
     let same = |one: &DetectorUse<'_>, other: &DetectorUse<'_>| {
-        one.instrument == other.instrument && one.day() == other.day()
+        one.instrument == other.instrument && one.day == other.day
     };
     for one in sole(scene, weak, same) {
         let Some((held, tried, span)) = of_another_kind(scene, &one) else {
@@ -66,7 +66,7 @@ fn of_another_kind(
     let circuit = one
         .circuit
         .filter(|_| one.method == MethodWord::Electronic && charged)?;
-    let held = scene.refrigerant(circuit, one.day())?;
+    let held = scene.refrigerant(circuit, one.day)?;
     let checks = scene.visit.detector_checks.iter();
     let trials = checks.filter(|check| one.is_tried_by(check)).map(|check| {
         let reference = check.note.reference_leak.as_ref()?;

@@ -56,11 +56,15 @@ impl<'a> Scene<'a> {
         Some((addition, first))
     }
 
+    /// The local day of a time in the findings.
+    pub fn day(&self, at: DayTime) -> Option<Date> {
+        let days = i64::from(at.day) - 1;
+        self.visit.name.date.checked_add(days.days()).ok()
+    }
+
     /// The moment of a time in the findings; none for a time that the clock skipped.
     pub fn moment(&self, at: DayTime) -> Option<Moment> {
-        let days = i64::from(at.day) - 1;
-        let date = self.visit.name.date.checked_add(days.days()).ok()?;
-        let civil = date.to_datetime(at.time);
+        let civil = self.day(at)?.to_datetime(at.time);
         let ambiguous = self.site.zone.to_ambiguous_timestamp(civil);
         let instant = ambiguous.compatible().ok()?;
         Some(Moment { instant, civil })

@@ -3,7 +3,7 @@
 use crate::caution::example::{VISIT, readings};
 use crate::caution::{Caution, Scene};
 use crate::text::Diagnostic;
-use crate::working::vapour_state::vapour_state;
+use crate::working::vapour_state::superheat_k;
 
 pub(super) static CAUTION: Caution = Caution {
     name: "suction-below-dew-point",
@@ -41,10 +41,9 @@ suction-temperature = "1.0 °C"
 const BEYOND_K: f64 = 1.0;
 
 fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
-    for (index, reading) in scene.visit.operating.iter().enumerate() {
-        let Some(superheat) = vapour_state(scene.system, scene.visit, index)
-            .and_then(|state| state.superheat)
-            .filter(|superheat| superheat.value.number() < -BEYOND_K)
+    for reading in &scene.visit.operating {
+        let Some(superheat) = superheat_k(scene.system, scene.visit, reading)
+            .filter(|superheat| *superheat < -BEYOND_K)
         else {
             continue;
         };
@@ -60,7 +59,7 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
                 temperature.span,
                 format!(
                     "this suction vapour would be {} K below its dew point",
-                    crate::working::rounded(-superheat.value.number(), 1)
+                    crate::working::rounded(-superheat, 1)
                 ),
             )
             .here("colder than vapour can be")

@@ -8,8 +8,11 @@ pub fn named<'a>(text: &str, phrases: &[&'a str], unless: &[&str]) -> Option<&'a
         .split(|c: char| !c.is_alphanumeric())
         .filter(|word| !word.is_empty())
         .collect();
-    let spaced = format!(" {} ", words.join(" "));
-    let names = |phrase: &&&str| spaced.contains(&format!(" {phrase} "));
+    let begins = |words: &[&str], phrase: &str| {
+        let mut words = words.iter();
+        phrase.split(' ').all(|word| words.next() == Some(&word))
+    };
+    let names = |phrase: &&&str| (0..words.len()).any(|at| begins(&words[at..], phrase));
     if unless.iter().any(|phrase| names(&phrase)) {
         return None;
     }

@@ -22,8 +22,6 @@ pub struct Loaded {
     pub book: Book,
     /// Errors and cautions of the whole book, in order.
     pub diagnostics: Diagnostics,
-    /// Every key the readers asked for, as table and name.
-    pub asked: BTreeSet<(&'static str, &'static str)>,
 }
 
 /// What a command is about: a path within the book, empty for all of it.
@@ -66,7 +64,6 @@ pub fn load(path: &Path) -> Result<(Loaded, Target), LoadFault> {
     let mut diagnostics = Diagnostics::default();
     let folder = read_folder(&root, &mut sources, &mut diagnostics).map_err(disk)?;
     let mut notes = read_notes(folder, &mut sources, &mut diagnostics);
-    let asked = std::mem::take(&mut notes.asked);
     let printable = std::mem::take(&mut notes.printable);
     let book = job::assemble(notes, &sources, &mut diagnostics);
     tell_unprintable(&printable, &sources, &mut diagnostics);
@@ -91,7 +88,6 @@ pub fn load(path: &Path) -> Result<(Loaded, Target), LoadFault> {
             sources,
             book,
             diagnostics,
-            asked,
         },
         target,
     ))

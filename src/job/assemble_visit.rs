@@ -62,11 +62,12 @@ impl VisitAssembler<'_> {
                 .as_ref()
                 .and_then(|note| note.barometer)
                 .map_or(self.site.atmosphere, Atmosphere::Barometer),
-            note: note.clone(),
+            note: None,
         };
         if let Some(note) = &note {
             self.visit_file(note, &mut visit);
         }
+        visit.note = note;
         if let Some(note) = notes.refrigerant.and_then(|file| file.note) {
             self.refrigerant_file(note, &mut visit);
         }

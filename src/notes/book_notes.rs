@@ -11,7 +11,7 @@ use crate::vocabulary::{
     FileKind, Table, book_file, readings_file, refrigerant_file, site_file, system_file, visit_file,
 };
 use rayon::prelude::*;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 /// A file's note, if it could be read at all.
 #[derive(Clone, Debug)]
@@ -31,8 +31,6 @@ pub struct Notes {
     pub sites: Vec<SiteNotes>,
     /// The files on disk.
     pub folder: Folder,
-    /// Every key the readers asked for, as table and name.
-    pub asked: BTreeSet<(&'static str, &'static str)>,
     /// Text of the notes that may reach an output and holds more than plain ASCII.
     pub printable: Vec<Span>,
 }
@@ -93,7 +91,6 @@ struct BookReader<'r> {
     /// Marks in the place of mandatory files that are missing, by path.
     absent: &'r BTreeMap<String, FileId>,
     diagnostics: Diagnostics,
-    asked: BTreeSet<(&'static str, &'static str)>,
     printable: Vec<Span>,
 }
 
@@ -108,7 +105,6 @@ pub fn read_notes(folder: Folder, sources: &mut Sources, diagnostics: &mut Diagn
         sources,
         absent: &absent,
         diagnostics: Diagnostics::default(),
-        asked: BTreeSet::new(),
         printable: Vec::new(),
     };
     let book = reader.toml("", FileKind::Book, &book_file::top::TABLE, BookNote::read);
@@ -139,7 +135,6 @@ pub fn read_notes(folder: Folder, sources: &mut Sources, diagnostics: &mut Diagn
     }
     let BookReader {
         diagnostics: told,
-        asked,
         printable,
         ..
     } = reader;
@@ -148,7 +143,6 @@ pub fn read_notes(folder: Folder, sources: &mut Sources, diagnostics: &mut Diagn
         book,
         sites,
         folder,
-        asked,
         printable,
     }
 }
@@ -205,7 +199,6 @@ impl<'r> BookReader<'r> {
             sources: self.sources,
             absent: self.absent,
             diagnostics: Diagnostics::default(),
-            asked: BTreeSet::new(),
             printable: Vec::new(),
         }
     }
@@ -213,7 +206,6 @@ impl<'r> BookReader<'r> {
     /// Takes up what another reader found.
     fn take_up(&mut self, mut other: BookReader<'_>) {
         self.diagnostics.append(other.diagnostics);
-        self.asked.extend(other.asked);
         self.printable.append(&mut other.printable);
     }
 
@@ -366,11 +358,9 @@ impl<'r> BookReader<'r> {
             source,
             text: &text,
             diagnostics,
-            asked: std::mem::take(&mut self.asked),
             printable: std::mem::take(&mut self.printable),
         };
         let note = read(reader.top(table), &mut reader);
-        self.asked = reader.asked;
         self.printable = reader.printable;
         self.diagnostics.append(reader.diagnostics);
         Some(FileNote {

@@ -90,18 +90,24 @@ pub fn read_folder(
         .collect::<Result<Vec<_>, _>>()
         .map_err(io::Error::from)?;
     let read = entries.par_iter().map(|entry| read_file(root, entry));
-    for file in read.collect::<io::Result<Vec<_>>>()?.into_iter().flatten() {
-        folder.files.insert(file.path.clone(), file.fact);
-        match file.text {
-            None => {}
-            Some(Ok(source)) => {
-                folder.texts.insert(file.path, sources.add(source));
-            }
+    let read = read.collect::<io::Result<Vec<_>>>()?;
+    // Maps are made of whole lists, which come nearly in their order, not name by name.
+    let (mut files, mut texts) = (Vec::new(), Vec::new());
+    for file in read.into_iter().flatten() {
+        files.push((file.path.clone(), file.fact));
+        let text = match file.text {
+            None => continue,
+            Some(Ok(source)) => sources.add(source),
             Some(Err(error)) => {
-                add_unreadable(file.path, &error, sources, &mut folder, diagnostics);
+                let text = add_unreadable(&file.path, &error, sources, diagnostics);
+                folder.unreadable.push(text);
+                text
             }
-        }
+        };
+        texts.push((file.path, text));
     }
+    folder.files = files.into_iter().collect();
+    folder.texts = texts.into_iter().collect();
     Ok(folder)
 }
 
@@ -174,19 +180,18 @@ fn text_of(path: &str, bytes: Vec<u8>) -> Result<Source, FromUtf8Error> {
 
 /// Keeps what can be read of a file whose bytes are not text, and tells where it ends.
 fn add_unreadable(
-    path: String,
+    path: &str,
     error: &FromUtf8Error,
     sources: &mut Sources,
-    folder: &mut Folder,
     diagnostics: &mut Diagnostics,
-) {
+) -> FileId {
     let valid = error.utf8_error().valid_up_to();
     let byte = error.as_bytes().get(valid).copied().unwrap_or(0);
     let wide =
         error.as_bytes().starts_with(&[0xff, 0xfe]) || error.as_bytes().starts_with(&[0xfe, 0xff]);
     let mut text = String::from_utf8_lossy(&error.as_bytes()[..valid]).into_owned();
     text.push('\u{fffd}');
-    let file = sources.add(Source::new(path.clone(), text));
+    let file = sources.add(Source::new(path.to_owned(), text));
     let saved = if wide {
         "it is saved as UTF-16"
     } else {
@@ -202,8 +207,7 @@ fn add_unreadable(
         .why("letters such as ° and ± would be read wrongly, so nothing of the file is used")
         .cure("save it again with the encoding UTF-8"),
     );
-    folder.texts.insert(path, file);
-    folder.unreadable.push(file);
+    file
 }
 
 /// A folder of the book with the names of what lies directly in it.

@@ -1,5 +1,7 @@
 //! From the files of a book to typed notes, each file by itself: text and kind in, notes and diagnostics out.
 
+#[cfg(test)]
+mod asked;
 mod book_note;
 mod book_notes;
 mod finding_line;

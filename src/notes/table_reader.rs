@@ -6,7 +6,6 @@ use crate::notes::toml_text::TomlText;
 use crate::text::{Diagnostic, Diagnostics, FileId, Noted, Source, Span, nearest, or_list};
 use crate::vocabulary::book_file::PRIVATE;
 use crate::vocabulary::{Form, Key, Table, TableMark};
-use std::collections::BTreeSet;
 use toml::de::{DeTable, DeValue};
 
 /// Where a table stands, and whether all of it could be read.
@@ -26,8 +25,6 @@ pub(super) struct FileReader<'f, 's> {
     pub source: &'s Source,
     pub text: &'f TomlText<'s>,
     pub diagnostics: Diagnostics,
-    /// Every key asked for, as table and name.
-    pub asked: BTreeSet<(&'static str, &'static str)>,
     /// Text that may reach an output and holds more than plain ASCII.
     pub printable: Vec<Span>,
 }
@@ -205,7 +202,8 @@ impl<'t> TableReader<'t> {
         required: bool,
         example: &str,
     ) -> Option<&'t toml::Spanned<DeValue<'t>>> {
-        file.asked.insert((self.table.name, name));
+        #[cfg(test)]
+        crate::notes::asked::record(self.table, name);
         let Some((key, value)) = self.tree.get_key_value(name) else {
             if file.text.may_hold(file.source, self.span, name) || (required && self.misspelt(name))
             {

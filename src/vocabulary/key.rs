@@ -149,6 +149,30 @@ pub struct Entry {
     pub example: &'static str,
 }
 
+impl Entry {
+    /// The table under it, if it holds one or several.
+    pub fn inner(&self) -> Option<&'static Table> {
+        match self.form {
+            Form::Table(table) | Form::Tables(table) => Some(table),
+            _ => None,
+        }
+    }
+
+    /// A line of it with its example, or with a table in which every key has its own.
+    pub fn example_line(&self) -> String {
+        let name = self.name;
+        let Some(table) = self.inner() else {
+            return format!("{name} = {}", self.example);
+        };
+        let keys: Vec<String> = table.keys.iter().map(Entry::example_line).collect();
+        let inline = format!("{{ {} }}", keys.join(", "));
+        match self.form {
+            Form::Tables(_) => format!("{name} = [ {inline} ]"),
+            _ => format!("{name} = {inline}"),
+        }
+    }
+}
+
 /// The keys that may stand together.
 #[derive(Debug)]
 pub struct Table {
@@ -164,6 +188,19 @@ impl Table {
     /// All names of keys.
     pub fn names(&self) -> Vec<&'static str> {
         self.keys.iter().map(|entry| entry.name).collect()
+    }
+
+    /// It and all tables below it.
+    pub fn with_inner(&'static self) -> Vec<&'static Table> {
+        let below = self.keys.iter().filter_map(Entry::inner);
+        let below = below.flat_map(Table::with_inner);
+        std::iter::once(self).chain(below).collect()
+    }
+
+    /// A text in which every key of it stands with its example.
+    pub fn example_text(&self) -> String {
+        let lines = self.keys.iter().map(Entry::example_line);
+        lines.flat_map(|line| [line, "\n".to_owned()]).collect()
     }
 
     /// The entry of a name.

@@ -21,3 +21,13 @@ pub mod visit_file;
 pub use key::{Entry, FileKind, Form, Identifier, Key, Table};
 pub use value::{Amount, DateOrMonth, DateOrTime, Designation, LocalTime, Noted, TableMark};
 pub use word::{Word, WordEntry};
+
+/// The TOML files of a book with the table of their top.
+pub const TOPS: [(FileKind, &Table); 6] = [
+    (FileKind::Book, &book_file::top::TABLE),
+    (FileKind::Site, &site_file::top::TABLE),
+    (FileKind::System, &system_file::top::TABLE),
+    (FileKind::Visit, &visit_file::top::TABLE),
+    (FileKind::Refrigerant, &refrigerant_file::top::TABLE),
+    (FileKind::Readings, &readings_file::top::TABLE),
+];

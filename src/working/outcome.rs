@@ -1,6 +1,6 @@
 //! Outcome of a visit, worked out from findings, proofs and movements; and claims that go beyond them.
 
-use crate::job::{Finding, System, Visit, covers};
+use crate::job::{Finding, PressureTest, System, Visit, covers};
 use crate::notes::{Look, Proof};
 use crate::text::Span;
 use crate::vocabulary::Identifier;
@@ -15,6 +15,7 @@ pub use crate::working::repair_proof::moment_of;
 use crate::working::repair_proof::{Ground, written};
 use crate::working::vacuum_test::rise;
 use jiff::civil::DateTime;
+use std::cell::OnceCell;
 
 /// How a finding stands by the evidence.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -114,13 +115,14 @@ pub fn outcome(system: &System, number: usize) -> Option<Outcome> {
 /// The same with the accounts of its circuits, where they are known already.
 pub fn outcome_by(system: &System, accounts: &[Account], number: usize) -> Option<Outcome> {
     let visit = system.visits.get(number)?;
+    let tested = Tested::of(system, visit);
     let mut beyond = Vec::new();
     let standings: Vec<Standing> = visit
         .findings
         .iter()
-        .map(|finding| standing(system, number, finding, &mut beyond))
+        .map(|finding| standing(&tested, number, finding, &mut beyond))
         .collect();
-    let verified = verified(system, number);
+    let verified = verified(&tested, number);
     let added = accounts
         .iter()
         .filter_map(|account| account.addition_of(number))
@@ -270,11 +272,99 @@ pub fn shown(kind: OutcomeKind) -> &'static str {
 
 /// How one finding of a visit stands, without the rest of its outcome.
 pub fn standing_of(system: &System, number: usize, finding: &Finding) -> Standing {
-    standing(system, number, finding, &mut Vec::new())
+    let Some(visit) = system.visits.get(number) else {
+        return Standing::NotProved;
+    };
+    let tested = Tested::of(system, visit);
+    standing(&tested, number, finding, &mut Vec::new())
+}
+
+/// A visit with what its pressure tests show, each worked out once and only if it is asked for.
+struct Tested<'a> {
+    system: &'a System,
+    visit: &'a Visit,
+    verdicts: Vec<(&'a PressureTest, OnceCell<Option<HoldVerdict>>)>,
+}
+
+impl<'a> Tested<'a> {
+    fn of(system: &'a System, visit: &'a Visit) -> Self {
+        let tests = visit.pressure_tests.iter();
+        Self {
+            system,
+            visit,
+            verdicts: tests.map(|test| (test, OnceCell::new())).collect(),
+        }
+    }
+
+    /// What one of its tests shows.
+    fn verdict(&self, test: &PressureTest) -> Option<HoldVerdict> {
+        let mut verdicts = self.verdicts.iter();
+        let (_, verdict) = verdicts.find(|(one, _)| std::ptr::eq(*one, test))?;
+        *verdict.get_or_init(|| {
+            let circuit = self.system.circuits.get(test.circuit)?;
+            Some(hold(test, circuit, self.visit).verdict)
+        })
+    }
+
+    fn held(&self, test: &PressureTest) -> bool {
+        matches!(
+            self.verdict(test),
+            Some(HoldVerdict::NothingLarger | HoldVerdict::HeldNoSize)
+        )
+    }
+
+    /// Whether a proof shows the place or its circuit to hold, and comes after the last repair.
+    fn proves(&self, proof: &Proof, after: Option<DateTime>) -> bool {
+        let Some(clearance) = written(self.visit, proof) else {
+            return false;
+        };
+        let shows = match clearance.ground {
+            Ground::Look(look) => clears(look),
+            Ground::Search(_) => true,
+            Ground::Pressure(test) => self.held(test),
+            Ground::Vacuum(test) => rise(test, self.system, self.visit).bears_proof(),
+        };
+        shows && after.is_none_or(|after| clearance.at >= after)
+    }
+
+    fn any_proves(&self, finding: &Finding, after: Option<DateTime>) -> bool {
+        let mut proofs = finding.note.proofs.iter();
+        proofs.any(|proof| self.proves(proof, after))
+    }
+
+    /// Whether a pressure test named as proof, after the last repair, lost pressure, and no later test
+    /// of the same part held.
+    fn contradicted(&self, finding: &Finding, after: Option<DateTime>) -> bool {
+        let tests = self
+            .visit
+            .pressure_tests
+            .iter()
+            .filter(|test| after.is_none_or(|after| test.start.at.value.civil >= after));
+        let named = |id: &Identifier| {
+            let mut proofs = finding.note.proofs.iter();
+            proofs.any(|proof| matches!(proof, Proof::Named(name) if name.value == *id))
+        };
+        tests.clone().any(|lost| {
+            let held_later = || {
+                tests.clone().any(|later| {
+                    later.start.at.value >= lost.end.at.value
+                        && later.circuit == lost.circuit
+                        && (later.section() == lost.section() || later.section().is_none())
+                        && self.held(later)
+                })
+            };
+            named(&lost.id) && self.verdict(lost) == Some(HoldVerdict::Leak) && !held_later()
+        })
+    }
+}
+
+/// Whether a proof shows the place or its circuit to hold, and comes after the last repair.
+pub fn proves(system: &System, visit: &Visit, proof: &Proof, after: Option<DateTime>) -> bool {
+    Tested::of(system, visit).proves(proof, after)
 }
 
 fn standing(
-    system: &System,
+    tested: &Tested<'_>,
     number: usize,
     finding: &Finding,
     beyond: &mut Vec<Beyond>,
@@ -289,24 +379,20 @@ fn standing(
     ) {
         return Standing::Noted(state.value);
     }
-    let Some(visit) = system.visits.get(number) else {
-        return Standing::NotProved;
-    };
     let repaired_before = note
         .point
         .as_ref()
-        .is_some_and(|point| repaired_earlier(system, number, &point.value));
+        .is_some_and(|point| repaired_earlier(tested.system, number, &point.value));
     let proved = if note.repairs.is_empty() {
-        repaired_before
-            && (note.evidence.iter().any(clears) || any_proof(system, visit, finding, None))
+        repaired_before && (note.evidence.iter().any(clears) || tested.any_proves(finding, None))
     } else {
         let last = note
             .repairs
             .iter()
             .filter_map(|repair| repair.at)
-            .map(|at| moment_of(visit, at.value))
+            .map(|at| moment_of(tested.visit, at.value))
             .max();
-        any_proof(system, visit, finding, last) && !contradicted(system, visit, finding, last)
+        tested.any_proves(finding, last) && !tested.contradicted(finding, last)
     };
     match (state.value, proved) {
         (FindingState::RepairedProved, false) => {
@@ -332,71 +418,6 @@ fn clears(look: &Look) -> bool {
     !look.positive() && look.method.value.shows() == Shows::Place
 }
 
-/// Whether a pressure test named as proof, after the last repair, lost pressure, and no later test of
-/// the same part held.
-fn contradicted(
-    system: &System,
-    visit: &Visit,
-    finding: &Finding,
-    after: Option<DateTime>,
-) -> bool {
-    let verdicts: Vec<_> = visit
-        .pressure_tests
-        .iter()
-        .filter(|test| after.is_none_or(|after| test.start.at.value.civil >= after))
-        .filter_map(|test| {
-            let circuit = system.circuits.get(test.circuit)?;
-            Some((test, hold(test, circuit, visit).verdict))
-        })
-        .collect();
-    let named = |id: &Identifier| {
-        finding
-            .note
-            .proofs
-            .iter()
-            .any(|proof| matches!(proof, Proof::Named(name) if name.value == *id))
-    };
-    verdicts.iter().any(|(lost, verdict)| {
-        let held_later = verdicts.iter().any(|(later, verdict)| {
-            later.start.at.value >= lost.end.at.value
-                && later.circuit == lost.circuit
-                && (later.section() == lost.section() || later.section().is_none())
-                && matches!(
-                    verdict,
-                    HoldVerdict::NothingLarger | HoldVerdict::HeldNoSize
-                )
-        });
-        *verdict == HoldVerdict::Leak && named(&lost.id) && !held_later
-    })
-}
-
-fn any_proof(system: &System, visit: &Visit, finding: &Finding, after: Option<DateTime>) -> bool {
-    finding
-        .note
-        .proofs
-        .iter()
-        .any(|proof| proves(system, visit, proof, after))
-}
-
-/// Whether a proof shows the place or its circuit to hold, and comes after the last repair.
-pub fn proves(system: &System, visit: &Visit, proof: &Proof, after: Option<DateTime>) -> bool {
-    let Some(clearance) = written(visit, proof) else {
-        return false;
-    };
-    let shows = match clearance.ground {
-        Ground::Look(look) => clears(look),
-        Ground::Search(_) => true,
-        Ground::Pressure(test) => system.circuits.get(test.circuit).is_some_and(|circuit| {
-            matches!(
-                hold(test, circuit, visit).verdict,
-                HoldVerdict::NothingLarger | HoldVerdict::HeldNoSize
-            )
-        }),
-        Ground::Vacuum(test) => rise(test, system, visit).bears_proof(),
-    };
-    shows && after.is_none_or(|after| clearance.at >= after)
-}
-
 /// Whether a repair of a point is noted at an earlier visit, or the earlier history names the point.
 pub fn repaired_earlier(system: &System, number: usize, point: &Identifier) -> bool {
     system.visits[..number].iter().any(|visit| {
@@ -418,10 +439,10 @@ pub fn repaired_earlier(system: &System, number: usize, point: &Identifier) -> b
 }
 
 /// Points repaired at earlier visits that this visit looked at again and found nothing.
-fn verified(system: &System, number: usize) -> Vec<Identifier> {
-    let visit = &system.visits[number];
+fn verified(tested: &Tested<'_>, number: usize) -> Vec<Identifier> {
+    let visit = tested.visit;
     let mut points: Vec<Identifier> = Vec::new();
-    for earlier in &system.visits[..number] {
+    for earlier in &tested.system.visits[..number] {
         for finding in &earlier.findings {
             if let Some(point) = &finding.note.point
                 && !finding.note.repairs.is_empty()
@@ -440,10 +461,9 @@ fn verified(system: &System, number: usize) -> Vec<Identifier> {
         let seen = here
             .iter()
             .any(|f| f.note.evidence.iter().any(Look::positive));
-        let cleared = here.iter().any(|f| {
-            f.note.evidence.iter().any(clears)
-                || f.note.proofs.iter().any(|p| proves(system, visit, p, None))
-        });
+        let cleared = here
+            .iter()
+            .any(|f| f.note.evidence.iter().any(clears) || tested.any_proves(f, None));
         let searched = visit.searches.iter().any(|search| covers(search, point));
         !seen && (cleared || searched)
     });

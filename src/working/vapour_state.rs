@@ -38,9 +38,7 @@ pub struct VapourState {
 /// Works out a reading, by its number in the visit, counted from nought.
 pub fn vapour_state(system: &System, visit: &Visit, number: usize) -> Option<VapourState> {
     let reading = visit.operating.get(number)?;
-    let refrigerant = system
-        .in_force(reading.circuit, visit.last_day())?
-        .refrigerant?;
+    let refrigerant = refrigerant_of(system, visit, reading)?;
     // Numbered by time, so that the order of the tables matters only within one minute.
     let moment = (reading.at.value, reading.circuit, number);
     let others = visit.operating.iter().enumerate();
@@ -52,6 +50,30 @@ pub fn vapour_state(system: &System, visit: &Visit, number: usize) -> Option<Vap
         subcooling: subcooling(reading, visit, refrigerant, &id("subcooling")),
         above_critical: above_critical(reading, visit, refrigerant),
     })
+}
+
+fn refrigerant_of(
+    system: &System,
+    visit: &Visit,
+    reading: &OperatingReading,
+) -> Option<&'static Refrigerant> {
+    system
+        .in_force(reading.circuit, visit.last_day())?
+        .refrigerant
+}
+
+/// The superheat of a reading without its working, K.
+pub fn superheat_k(system: &System, visit: &Visit, reading: &OperatingReading) -> Option<f64> {
+    let absolute = absolute_pa(&reading.note.suction_pressure?, visit);
+    let dew = refrigerant_of(system, visit, reading)?.dew_temperature_k(absolute)?;
+    Some(reading.note.suction_temperature?.value.value.si() - dew)
+}
+
+/// The subcooling of a reading without its working, K.
+pub fn subcooling_k(system: &System, visit: &Visit, reading: &OperatingReading) -> Option<f64> {
+    let absolute = absolute_pa(&reading.note.liquid_pressure?, visit);
+    let bubble = refrigerant_of(system, visit, reading)?.bubble_temperature_k(absolute)?;
+    Some(bubble - reading.note.liquid_temperature?.value.value.si())
 }
 
 fn superheat(
