@@ -28,19 +28,19 @@ pub struct Course<'a> {
     pub limit: Option<(f64, String)>,
     /// Whether the vertical axis begins at zero.
     pub from_zero: bool,
-    /// Straight lines drawn over it.
+    /// Lines drawn over it.
     pub lines: Vec<Line>,
 }
 
-/// A straight line over part of a course.
+/// A line over a course, or part of it.
 #[derive(Clone, Debug)]
 pub struct Line {
     /// Name at its end.
     pub label: String,
     /// How it is drawn.
     pub stroke: SeriesStroke,
-    /// Its two ends: s, SI.
-    pub ends: [(f64, f64); 2],
+    /// Its points: s, SI.
+    pub points: Vec<(f64, f64)>,
 }
 
 /// Most points drawn: the extremes of as many runs of rows are kept.
@@ -65,16 +65,16 @@ pub fn chart(course: &Course<'_>) -> Option<Chart> {
     let shift = in_unit(course.flavour, 0.0, unit)?;
     let to_unit = |si: f64| factor * si + shift;
     let mut top = to_unit(highest);
-    let mut bottom = if course.from_zero {
-        0.0
-    } else {
-        to_unit(lowest)
-    };
+    let mut bottom = to_unit(lowest);
     if let Some((limit, _)) = &course.limit {
         top = top.max(to_unit(*limit));
     }
-    for (_, si) in course.lines.iter().flat_map(|line| line.ends) {
-        top = top.max(to_unit(si));
+    for (_, si) in course.lines.iter().flat_map(|line| &line.points) {
+        top = top.max(to_unit(*si));
+        bottom = bottom.min(to_unit(*si));
+    }
+    if course.from_zero {
+        bottom = 0.0;
     }
     if top - bottom < 1e-12 * top.abs().max(1e-12) {
         top += 1.0;
@@ -127,7 +127,7 @@ pub fn chart(course: &Course<'_>) -> Option<Chart> {
                 label: line.label.clone(),
                 stroke: line.stroke,
                 points: line
-                    .ends
+                    .points
                     .iter()
                     .map(|(time, si)| [time / time_scale / across_end, place(to_unit(*si))])
                     .collect(),

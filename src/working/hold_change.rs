@@ -51,7 +51,7 @@ pub fn expected_pressure_pa(p1_pa: f64, t1_k: f64, t2_k: f64) -> Option<f64> {
 }
 
 /// Whether a gas is nitrogen, or nitrogen with a little hydrogen.
-pub(super) fn nitrogenous(test: &PressureTest) -> bool {
+pub fn nitrogenous(test: &PressureTest) -> bool {
     matches!(
         test.note.gas.map(|gas| gas.value),
         Some(TestGas::Nitrogen | TestGas::FormingGas)

@@ -1,13 +1,11 @@
-//! One line on what the limit of a test would mean in service.
+//! A sentence on what the limit of a test would mean in service, for the appendix.
 
 use crate::report::compose::scene::Scene;
-use crate::report::data::Block;
 use crate::text::Message;
 use crate::working::service_equivalent::InService;
 
-/// The line for the block of a test; none where its limit has no meaning in service.
-pub fn in_service(scene: &Scene<'_>, found: Option<&InService>) -> Option<Block> {
-    let found = found?;
+/// The sentence for the last of its workings.
+pub fn in_service(scene: &Scene<'_>, found: &InService) -> String {
     let message = match (&found.viscous, &found.molecular) {
         (Some(viscous), Some(molecular)) => {
             let (low, high) = if viscous.value.number() < molecular.value.number() {
@@ -27,5 +25,5 @@ pub fn in_service(scene: &Scene<'_>, found: Option<&InService>) -> Option<Block>
     let message = message
         .with("refrigerant", found.refrigerant)
         .with("pressure", scene.value(&found.pressure.value));
-    Some(Block::plain(scene.say(&message)))
+    scene.say(&message)
 }

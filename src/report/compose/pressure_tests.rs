@@ -2,13 +2,16 @@
 
 use crate::job::PressureTest;
 use crate::quantity::{Flavour, print, print_si};
-use crate::report::chart::{Course, chart};
+use crate::report::chart::{Course, Line, chart};
 use crate::report::compose::scene::Scene;
 use crate::report::compose::tests::{duration, entry, gauge, part_name, worked};
-use crate::report::data::{Block, Chart, Column, ColumnKind, Entry, Row, Table, Test};
+use crate::report::data::{
+    Block, Chart, Column, ColumnKind, Entry, Row, SeriesStroke, Table, Test,
+};
 use crate::text::{Message, sentence};
 use crate::vocabulary::Word;
-use crate::working::pressure_test::{Hold, HoldVerdict};
+use crate::working::hold_change::nitrogenous;
+use crate::working::pressure_test::{Hold, HoldVerdict, expected_pressure_pa};
 use crate::working::rounded;
 
 /// The verdict as a sentence.
@@ -105,12 +108,13 @@ fn facts(scene: &Scene<'_>, test: &PressureTest) -> Vec<Entry> {
 
 fn course(scene: &Scene<'_>, test: &PressureTest) -> Option<Chart> {
     let log = test.log.as_ref()?;
+    let corrected = corrected(scene, test);
     let (name, flavour) = if log.gauge {
         ("chart-pressure-gauge", Flavour::GaugePressure)
     } else {
         ("chart-pressure-absolute", Flavour::AbsolutePressure)
     };
-    chart(&Course {
+    let mut drawn = chart(&Course {
         time_s: &log.time_s,
         value_si: &log.pressure_pa,
         flavour,
@@ -121,7 +125,50 @@ fn course(scene: &Scene<'_>, test: &PressureTest) -> Option<Chart> {
         time_name: "chart-time-since-start",
         limit: None,
         from_zero: false,
-        lines: Vec::new(),
+        lines: corrected.iter().cloned().collect(),
+    })?;
+    let pressure =
+        |&(_, si): &(f64, f64)| scene.figure(print_si(flavour, si, None, scene.site.units));
+    let ends = corrected.as_ref().map(|line| &line.points);
+    if let Some((first, last)) = ends.and_then(|points| points.first().zip(points.last())) {
+        let message = Message::of("chart-alt-corrected")
+            .figure("first", pressure(first))
+            .figure("last", pressure(last));
+        drawn.alt += &format!(" {}", scene.say(&message).replace('\u{a0}', " "));
+    }
+    Some(drawn)
+}
+
+/// The course as it would have been at the temperature of its first rows: the thermometer's, since
+/// only the fit knows how far the gas was behind. Rows are averaged over runs, so that steps of gauge
+/// and thermometer do not hide a slow loss.
+fn corrected(scene: &Scene<'_>, test: &PressureTest) -> Option<Line> {
+    const RUNS: usize = 96;
+    let log = test.log.as_ref()?;
+    if !nitrogenous(test) || log.temperature_k.len() != log.pressure_pa.len() {
+        return None;
+    }
+    let air = if log.gauge {
+        scene.visit.atmosphere.pressure().si()
+    } else {
+        0.0
+    };
+    let run = log.time_s.len().div_ceil(RUNS);
+    let mean = |values: &[f64]| values.iter().sum::<f64>() / values.len() as f64;
+    let first_k = mean(log.temperature_k.chunks(run).next()?);
+    let runs = log.time_s.chunks(run).zip(log.pressure_pa.chunks(run));
+    let points = runs
+        .zip(log.temperature_k.chunks(run))
+        .map(|((times, pressures), temperatures)| {
+            let absolute = mean(pressures) + air;
+            let at_first = expected_pressure_pa(absolute, mean(temperatures), first_k)?;
+            Some((mean(times), at_first - air))
+        })
+        .collect::<Option<Vec<_>>>()?;
+    Some(Line {
+        label: scene.word("chart-corrected"),
+        stroke: SeriesStroke::Dashed,
+        points,
     })
 }
 

@@ -17,6 +17,8 @@ const WIDTH: f64 = 166.0;
 const LEFT: f64 = 24.0;
 /// Where the liquid comes down.
 const RIGHT: f64 = 156.0;
+/// Where the liquid expands.
+const EXPANSION: f64 = 119.0;
 /// From the warm line to the first cold line.
 const DEPTH: f64 = 34.0;
 /// A mark, and the room it takes beside another.
@@ -53,9 +55,22 @@ pub fn schematics(scene: &Scene<'_>, points: &Points) -> Vec<Schematic> {
             Some(Numbered { id, note, row })
         })
         .collect();
-    (0..scene.system.circuits.len())
+    let mut drawings: Vec<Schematic> = (0..scene.system.circuits.len())
         .filter_map(|circuit| drawn(scene, circuit, &numbered))
-        .collect()
+        .collect();
+    let left_out = |number: &&str| {
+        let mut marks = drawings.iter().flat_map(|drawing| &drawing.marks);
+        !marks.any(|mark| mark.number == *number)
+    };
+    let numbers = points.rows.iter().map(|row| row.number.as_str());
+    let missing: Vec<&str> = numbers.filter(left_out).collect();
+    if let Some(last) = drawings.last_mut().filter(|_| !missing.is_empty()) {
+        let message = Message::of("schematic-points-not-drawn")
+            .with("count", missing.len())
+            .with("numbers", missing);
+        last.caption += &format!(" {}", scene.say(&message));
+    }
+    drawings
 }
 
 fn on_circuit(scene: &Scene<'_>, note: &PointNote, circuit: usize) -> bool {
@@ -79,8 +94,14 @@ fn part_of(id: &Identifier, note: &PointNote) -> CircuitPart {
             .map(|noted| noted.value.clone())
             .unwrap_or_default()
     };
-    // A condensing unit holds several parts: its own name decides only where the point's does not.
-    [own, text(&note.part), text(&note.place)]
+    let part = text(&note.part);
+    // A condensing unit holds several parts: its name decides only where the point's own does not.
+    let order = if part.contains("unit") {
+        [own, part, text(&note.place)]
+    } else {
+        [part, own, text(&note.place)]
+    };
+    order
         .iter()
         .find_map(|words| CircuitPart::named_in(words))
         .unwrap_or(CircuitPart::LiquidLine)
@@ -380,20 +401,21 @@ fn cold_rows(drawing: &mut Drawing, cold: &[Cold<'_>], top: f64, liquid_line: &s
             .map(|row| &row.station)
             .collect();
         let evaporator = if suction { 92.0 } else { 78.0 };
-        drawing.pipe(&[[RIGHT, y], [evaporator, y]], SeriesStroke::Full, "");
-        drawing.pipe(&[[evaporator, y], [header, y]], SeriesStroke::Dashed, "");
+        // Behind the expansion device the pressure is low.
+        drawing.pipe(&[[RIGHT, y], [EXPANSION, y]], SeriesStroke::Full, "");
+        drawing.pipe(&[[EXPANSION, y], [header, y]], SeriesStroke::Dashed, "");
         let mut deepest = 0;
         for station in stations {
             let x = match station.part {
                 CircuitPart::SolenoidValve => 141.0,
-                CircuitPart::ExpansionDevice => 119.0,
+                CircuitPart::ExpansionDevice => EXPANSION,
                 CircuitPart::SuctionLine => 62.0,
                 _ => evaporator,
             };
             deepest = deepest.max(station.points.len().div_ceil(2));
             drawing.vessel(station, [x, y], Side::Above, Away::Below);
         }
-        y += 21.0 + MARK_HEIGHT * deepest.saturating_sub(1) as f64;
+        y += 26.0 + MARK_HEIGHT * deepest.saturating_sub(1) as f64;
     }
     let first = heights.first().copied().unwrap_or(top);
     let last = heights.last().copied().unwrap_or(top);

@@ -1,6 +1,5 @@
 //! Pressure and vacuum tests in order, and what both have in common.
 
-use crate::report::compose::in_service::in_service;
 use crate::report::compose::pressure_tests::{pressure_test, pressure_verdict};
 use crate::report::compose::scene::Scene;
 use crate::report::compose::vacuum_tests::{vacuum_test, vacuum_verdict};
@@ -9,35 +8,21 @@ use crate::text::Message;
 use crate::vocabulary::Identifier;
 use crate::vocabulary::site_file::Language;
 use crate::working::Figure;
-use crate::working::service_equivalent::InService;
 
 /// All tests, pressure tests first.
 pub fn tests(scene: &Scene<'_>) -> Vec<Test> {
-    let pressure = scene
-        .visit
-        .pressure_tests
-        .iter()
-        .zip(&scene.figures.holds)
-        .zip(&scene.figures.holds_in_service)
-        .map(|((test, hold), serving)| {
-            with_service(scene, pressure_test(scene, test, hold), serving.as_ref())
-        });
-    let vacuum = scene
-        .visit
-        .vacuum_tests
-        .iter()
-        .zip(&scene.figures.rises)
-        .zip(&scene.figures.rises_in_service)
-        .map(|((test, rise), serving)| {
-            with_service(scene, vacuum_test(scene, test, rise), serving.as_ref())
-        });
-    pressure.chain(vacuum).collect()
-}
-
-/// A block that says what the limit would mean in service.
-fn with_service(scene: &Scene<'_>, mut block: Test, serving: Option<&InService>) -> Test {
-    block.prose.extend(in_service(scene, serving));
-    block
+    let held = scene.visit.pressure_tests.iter().zip(&scene.figures.holds);
+    let risen = scene.visit.vacuum_tests.iter().zip(&scene.figures.rises);
+    held.map(|(test, hold)| pressure_test(scene, test, hold))
+        .chain(risen.map(|(test, rise)| vacuum_test(scene, test, rise)))
+        .map(|mut test| {
+            // A chart may stand on the page after its test.
+            if let Some(chart) = &mut test.chart {
+                chart.caption.clone_from(&test.heading);
+            }
+            test
+        })
+        .collect()
 }
 
 /// The verdict on a test by its name, short, for a proof.

@@ -145,7 +145,7 @@ fn course(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> Option<Chart> {
         lines.push(Line {
             label: scene.word("chart-late-slope"),
             stroke: SeriesStroke::Dashed,
-            ends: [
+            points: vec![
                 (course.late_from_s, course.end_pa - back),
                 (course.end_s, course.end_pa),
             ],
@@ -154,7 +154,7 @@ fn course(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> Option<Chart> {
         lines.extend(rise.room.map(|room| Line {
             label: scene.word("chart-largest-leak"),
             stroke: SeriesStroke::Dotted,
-            ends: [
+            points: vec![
                 (0.0, start),
                 (
                     course.end_s,

@@ -91,6 +91,10 @@ schematic-not-drawn = { $evaporators ->
     [one] Ein weiterer Verdampfer ist nicht gezeichnet.
    *[other] { $evaporators } weitere Verdampfer sind nicht gezeichnet.
 }
+schematic-points-not-drawn = { $count ->
+    [one] Eine Stelle ist hier nicht gezeichnet: { $numbers }.
+   *[other] Hier nicht gezeichnete Stellen: { $numbers }.
+}
 schematic-loop = { $circuit ->
     [none] Die Anlage im Umlauf: { $parts }.
    *[other] Kreislauf { $circuit } im Umlauf: { $parts }.

@@ -91,6 +91,10 @@ schematic-not-drawn = { $evaporators ->
     [one] One more evaporator is not drawn.
    *[other] { CAPITAL(SPELLED($evaporators)) } more evaporators are not drawn.
 }
+schematic-points-not-drawn = { $count ->
+    [one] One point is not drawn here: { $numbers }.
+   *[other] Points not drawn here: { $numbers }.
+}
 schematic-loop = { $circuit ->
     [none] The system as a loop: { $parts }.
    *[other] Circuit { $circuit } as a loop: { $parts }.

@@ -91,6 +91,10 @@ schematic-not-drawn = { $evaporators ->
     [one] Un evaporador más no está dibujado.
    *[other] Otros { $evaporators } evaporadores no están dibujados.
 }
+schematic-points-not-drawn = { $count ->
+    [one] Un punto no está dibujado aquí: { $numbers }.
+   *[other] Puntos no dibujados aquí: { $numbers }.
+}
 schematic-loop = { $circuit ->
     [none] La instalación como circuito cerrado: { $parts }.
    *[other] Circuito { $circuit } como circuito cerrado: { $parts }.

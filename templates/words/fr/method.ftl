@@ -91,6 +91,10 @@ schematic-not-drawn = { $evaporators ->
     [one] Un évaporateur de plus n’est pas dessiné.
    *[other] { $evaporators } évaporateurs de plus ne sont pas dessinés.
 }
+schematic-points-not-drawn = { $count ->
+    [one] Un point n’est pas dessiné ici : { $numbers }.
+   *[other] Points non dessinés ici : { $numbers }.
+}
 schematic-loop = { $circuit ->
     [none] L’installation en boucle : { $parts }.
    *[other] Circuit { $circuit } en boucle : { $parts }.
