@@ -320,7 +320,7 @@ mod tests {
         assert_eq!(
             now.changes_since(&state("1", "6 kg"), german),
             [
-                "Ergebnis: jedes gefundene Leck wurde repariert, jede Reparatur nachgewiesen (vorher: es wurden Lecks gefunden und offen gelassen)",
+                "Ergebnis: jedes gefundene Leck wurde repariert, der Erfolg jeder Reparatur nachgewiesen (vorher: Leck gefunden, noch nicht repariert)",
                 "Net addition: 5,5 kg (vorher: 6 kg).",
             ]
         );

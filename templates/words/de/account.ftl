@@ -14,19 +14,19 @@ account-movements = { $circuit ->
     [none] Bewegungen
    *[other] Kreislauf { $circuit }
 }
-account-signs = Was hineinging, ist positiv, was herauskam, negativ. Was zurückgewonnen und wieder eingefüllt wurde, ist kein Verlust.
+account-signs = Eingefülltes zählt positiv, Entnommenes negativ. Was zurückgewonnen und wieder eingefüllt wurde, ist kein Verlust.
 account-nothing-moved = Es wurde kein Kältemittel bewegt.
 account-recovered-before = früher zurückgewonnen
 account-cylinders = Flaschen
-account-gross = Waagenablesungen von Flasche und Kältemittel zusammen.
+account-gross = Bruttogewichte (Flasche mit Kältemittel).
 account-circuit = { $circuit ->
     [none] Die Anlage
    *[other] Kreislauf { $circuit }
 }
 account-earlier-record = frühere Aufzeichnung
-account-this-book = dieses Buch
+account-this-book = dieses Anlagenbuch
 account-added-before = Früher nachgefülltes Kältemittel, Saldo jedes Einsatzes
-account-complete-since = Vollständig erst seit { $day }.
+account-complete-since = Erst seit dem { $day } vollständig.
 head-when = Wann
 head-movement = Bewegung
 head-why = Anlass

@@ -15,7 +15,7 @@ caution-certificate-category-wrong = die Kategorie { $category } von { $person }
 phrase-the-law-asks-for-a-certificate-that-covers-the-work-what-was-done = Das Recht verlangt ein Zertifikat, das die Arbeit abdeckt: Was ohne ein solches getan wurde, zählt womöglich nicht.
 caution-certificate-expired = das Zertifikat von { $person } war am { $day } abgelaufen
 phrase-work-on-refrigerant-circuits-is-for-certified-people-a-leak-check = Arbeiten am Kältekreislauf sind Sache zertifizierter Personen; eine Dichtheitskontrolle oder Reparatur durch jemand anderen zählt womöglich nicht.
-caution-certificate-missing = { $person } hat am Kältekreislauf gearbeitet, und das Buch enthält kein Zertifikat dieser Person
+caution-certificate-missing = { $person } hat am Kältekreislauf gearbeitet, und das Anlagenbuch enthält kein Zertifikat dieser Person
 phrase-work-on-refrigerant-circuits-is-for-certified-people-and-the-reco = Arbeiten am Kältekreislauf sind Sache zertifizierter Personen, und die Aufzeichnung muss deren Zertifikat nennen; eine Dichtheitskontrolle oder Reparatur durch jemanden ohne Zertifikat zählt womöglich nicht.
 caution-charged-without-evacuation = { $circuit ->
     [none] die Anlage
@@ -44,7 +44,7 @@ phrase-leaking-gas-can-catch-fire-or-explode-at-the-flame = Austretendes Gas kan
 caution-gas-added-without-repair = { $circuit ->
     [none] in die Anlage
    *[other] in Kreislauf { $circuit }
-} wurde Kältemittel nachgefüllt, während ein bekanntes Leck offen ist
+} wurde Kältemittel nachgefüllt, obwohl ein bekanntes Leck noch nicht repariert war
 phrase-what-was-added-leaks-out-again-where-a-rule-covers-the-system-the = Was nachgefüllt wurde, tritt wieder aus. Wo eine Vorschrift für die Anlage gilt, beginnt mit dem Nachfüllen die Frist für die Reparatur.
 caution-gas-added-without-search = { $circuit ->
     [none] in die Anlage
@@ -106,7 +106,7 @@ caution-proof-before-repair = „{ $finding }“ wurde nach dem letzten Nachweis
 phrase-a-test-made-before-the-last-work-at-a-joint-does-not-show-how-the = Eine Prüfung vor der letzten Arbeit an einer Verbindung zeigt nicht, wie sie jetzt ist.
 caution-proof-coarser-than-leak = der einzige Nachweis für „{ $finding }“ hätte dieses Leck nicht zeigen können
 phrase-the-detector-would-have-been-silent-before-the-repair-as-well-its = Das Lecksuchgerät wäre auch vor der Reparatur still geblieben; seine Stille beweist nichts.
-caution-proved-by-looking = die Reparatur an „{ $finding }“ wurde nur durch Hinsehen nachgewiesen
+caution-proved-by-looking = der Erfolg der Reparatur an „{ $finding }“ wurde nur durch Hinsehen nachgewiesen
 phrase-a-joint-can-leak-for-weeks-before-oil-or-a-low-charge-shows-it-th = Eine Verbindung kann wochenlang lecken, bevor Öl oder eine zu kleine Füllmenge es zeigt; dass kein Anzeichen zu sehen ist, zeigt sehr wenig.
 caution-recovered-gas-to-another-owner = Flasche „{ $cylinder }“ enthielt Gas, das an diesem Standort zurückgewonnen worden war: { $site }
 phrase-used-gas-may-carry-moisture-acid-and-other-gases-from-the-first-p = Gebrauchtes Gas kann Feuchtigkeit, Säure und andere Gase aus der ersten Anlage in die zweite tragen; nach manchen Gesetzen darf es den Eigentümer erst wechseln, wenn ein Aufbereiter es gereinigt und geprüft hat.

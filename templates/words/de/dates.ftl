@@ -8,9 +8,9 @@ date-two-days-of-two-months = { $from } und { $to }
 date-from-to = { $from } bis { $to }
 date-moment = { $day }, { $clock } Uhr
 and-list = { $head } und { $last }
-# Zahlwörter beugen sich nach dem Geschlecht; Ziffern stehen dafür.
-spelled-counts = kein
-count = { $count }
+# Von zwei an beugen sich die Zahlwörter nicht; für eins steht in jedem Satz eine eigene Form.
+spelled-counts = kein|ein|zwei|drei|vier|fünf|sechs|sieben|acht|neun|zehn|elf|zwölf
+count = { SPELLED($count) }
 unit-year = a
 unit-day = Tag
 unit-days = Tage

@@ -44,7 +44,7 @@ point-leaking-again = wieder undicht an derselben Stelle: { $days ->
     [none] uns
     [others] andere
    *[other] { $by }
-}; { $times }-mal undicht gewesen
+}; { SPELLED($times) }mal undicht gewesen
 point-repaired-holding = repariert, hält seit { $days ->
     [one] { $days } Tag
    *[other] { $days } Tagen
@@ -56,14 +56,14 @@ point-not-retested = repariert, seit { $days ->
     [one] { $days } Tag
    *[other] { $days } Tagen
 } nicht nachkontrolliert
-point-left-open = offen gelassen{ $suspect ->
-    [yes] { " " }als Verdacht
-   *[no] { "" }
+point-left-open = { $suspect ->
+    [yes] Verdacht noch nicht geklärt
+   *[no] noch nicht repariert
 }, seit { $days ->
     [one] { $days } Tag
    *[other] { $days } Tagen
 }{ $looked ->
-    [yes] ; jetzt zeigte sich dort nichts
+    [yes] ; jetzt zeigte sich dort kein Anzeichen eines Lecks
    *[no] { "" }
 }
 
@@ -71,8 +71,8 @@ leaked-points = Stellen, die undicht waren
 leaked-point = Stelle
 leaked-when = Undicht
 leaked-repairs-held = Reparaturen hielten
-leaked-at-this-visit = Bei diesem Besuch
-leaked-note = Eine Reparatur zählt als haltend, bis das Leck wieder gefunden wurde, also höchstens so lange. Bei einem ersetzten Teil beginnt die Zählung neu.
+leaked-at-this-visit = Bei diesem Einsatz
+leaked-note = Gezählt ist bis zu dem Tag, an dem das Leck wieder gefunden wurde: So lange hielt die Reparatur höchstens. Bei einem ersetzten Teil beginnt die Zählung neu.
 leaked-on = { $day } ({ $repair ->
     [none] nicht repariert
     [others] von anderen repariert

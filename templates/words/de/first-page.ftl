@@ -1,53 +1,53 @@
 # Die erste Seite: Kopf, Ergebnis, Angaben, Offenes, Termine.
 
-visit = Besuch
+visit = Einsatz
 the-contractor = Der Fachbetrieb
 certificate-of-firm = Zertifikat { $number }
 certificate-of-person = Zertifikat { $number }
 certificate-with-category = Zertifikat { $number }, Kategorie { $category }
 signs-for-contractor = Für den Fachbetrieb
-signs-for-operator = Erhalten für den Betreiber
+signs-for-operator = Für den Betreiber entgegengenommen
 class-flammable = { $class }, brennbar
 class-not-flammable = { $class }, nicht brennbar
 plant-operator = Betreiber
 plant-address = Anschrift
 plant-category = Art der Anlage
 plant-in-service-since = In Betrieb seit
-plant-complaint = Beanstandung
-plant-air-outside = Außenluft
-plant-left = Hinterlassen
+plant-complaint = Gemeldete Störung
+plant-air-outside = Außentemperatur
+plant-left = Zustand bei Übergabe
 plant-back-in-normal-operation = Wieder im Normalbetrieb
 
 outcome-repaired-proved = { $leaks ->
-    [one] Ein Leck gefunden und repariert, die Reparatur nachgewiesen.
-   *[other] { $leaks } Lecks gefunden und repariert, alle Reparaturen nachgewiesen.
+    [one] Ein Leck gefunden und repariert; der Reparaturerfolg ist nachgewiesen.
+   *[other] { CAPITAL(SPELLED($leaks)) } Lecks gefunden und repariert; der Erfolg aller Reparaturen ist nachgewiesen.
 }
 outcome-repaired-not-proved = { $leaks ->
-    [one] Ein Leck gefunden und repariert; die Reparatur ist nicht nachgewiesen.
-   *[other] { $leaks } Lecks gefunden und repariert; { $proved ->
-        [0] keine der Reparaturen ist nachgewiesen
-        [one] eine der Reparaturen ist nachgewiesen
-       *[other] { $proved } der Reparaturen sind nachgewiesen
-    }.
+    [one] Ein Leck gefunden und repariert; der Reparaturerfolg ist nicht nachgewiesen.
+   *[other] { CAPITAL(SPELLED($leaks)) } Lecks gefunden und repariert; der Erfolg ist { $proved ->
+        [0] bei keiner Reparatur
+        [one] bei einer Reparatur
+       *[other] bei { SPELLED($proved) } Reparaturen
+    } nachgewiesen.
 }
-outcome-partly-repaired = { $leaks } Lecks gefunden, { $repaired ->
+outcome-partly-repaired = { CAPITAL(SPELLED($leaks)) } Lecks gefunden, { $repaired ->
     [one] eines
-   *[other] { $repaired }
-} repariert; der Rest ist offen.
+   *[other] { SPELLED($repaired) }
+} repariert; der Rest steht noch aus.
 outcome-left-open = { $leaks ->
-    [one] Ein Leck gefunden und offen gelassen.
-   *[other] { $leaks } Lecks gefunden und offen gelassen.
+    [one] Ein Leck gefunden; es ist noch nicht repariert.
+   *[other] { CAPITAL(SPELLED($leaks)) } Lecks gefunden; sie sind noch nicht repariert.
 }
 outcome-suspects-only = Ein Leck wird vermutet; geortet wurde es nicht.
 outcome-suspects-remain = { $suspects ->
-    [one] Eine verdächtige Stelle bleibt.
-   *[other] Einige verdächtige Stellen bleiben.
+    [one] Eine verdächtige Stelle bleibt zu klären.
+   *[other] Einige verdächtige Stellen bleiben zu klären.
 }
-outcome-not-found-loss-stands = Kältemittel war verloren gegangen; das Leck dazu wurde nicht gefunden.
-outcome-nothing-found = Gesucht; wo die Suche hinreichte, wurde nichts gefunden.
+outcome-not-found-loss-stands = Es ist Kältemittel verloren gegangen; das Leck wurde nicht gefunden.
+outcome-nothing-found = Gesucht; an den abgesuchten Stellen wurde nichts gefunden.
 outcome-repair-verified = { $repairs ->
-    [one] Die frühere Reparatur wurde nachkontrolliert; dort zeigte sich nichts.
-   *[other] { $repairs } frühere Reparaturen wurden nachkontrolliert; dort zeigte sich nichts.
+    [one] Die frühere Reparatur wurde nachkontrolliert; dort zeigte sich kein Anzeichen eines Lecks.
+   *[other] { CAPITAL(SPELLED($repairs)) } frühere Reparaturen wurden nachkontrolliert; dort zeigte sich kein Anzeichen eines Lecks.
 }
 outcome-gas-added = Kältemittel wurde nachgefüllt; das Leck wurde weder gesucht noch repariert.
 outcome-changed-from-to = Die Anlage wurde von { $old } auf { $new } umgestellt.
@@ -55,7 +55,7 @@ outcome-changed = Die Anlage wurde auf ein anderes Kältemittel umgestellt.
 outcome-other = { $purpose } durchgeführt.
 
 place-says = { $place }: { $what }
-because-holding = { $place } war schon { $times }-mal undicht; die letzte Reparatur hält nun seit { $days ->
+because-holding = { $place } war schon { SPELLED($times) }mal undicht; die letzte Reparatur hält nun seit { $days ->
     [one] { $days } Tag
    *[other] { $days } Tagen
 }.
@@ -73,11 +73,11 @@ because-lost = { $circuit ->
 } hatte { $mass } Kältemittel verloren.
 because-not-reached = { $places ->
     [one] Eine Stelle war nicht erreichbar und ist noch abzusuchen.
-   *[other] { $places } Stellen waren nicht erreichbar und sind noch abzusuchen.
+   *[other] { CAPITAL(SPELLED($places)) } Stellen waren nicht erreichbar und sind noch abzusuchen.
 }
 
 # Was im Satz fett steht: es wird in den folgenden Satz eingesetzt.
-leaked-times = war { $times }-mal undicht
+leaked-times = war { SPELLED($times) }mal undicht
 leaking-again = { $place } { $strong }: { $found }. Die letzte Reparatur{ $by ->
     [none] { "" }
     [others] { " " }(durch andere)
@@ -118,16 +118,19 @@ fact-next = Nächster Termin
 fact-overdue = Überfällig
 fact-then = Danach: { $next }
 fact-earlier-repairs = Frühere Reparaturen
-fact-earlier-repairs-checked = { $repairs } nachkontrolliert, es zeigte sich nichts
+fact-earlier-repairs-checked = { $repairs ->
+    [one] Eine nachkontrolliert: kein Anzeichen eines Lecks
+   *[other] { CAPITAL(SPELLED($repairs)) } nachkontrolliert: kein Anzeichen eines Lecks
+}
 fact-repaired-places = { $places ->
     [one] Reparierte Stelle
-   *[other] { $places } reparierte Stellen
+   *[other] { CAPITAL(SPELLED($places)) } reparierte Stellen
 }
 fact-not-checked-again = Nicht mit Lecksuchgerät oder Schaummittel nachkontrolliert
 fact-checked-again = Nachkontrolliert: { $result }
-fact-all-checked-again = Alle nachkontrolliert, es zeigte sich nichts
-fact-some-checked-again = { $checked } von { $repaired } nachkontrolliert, es zeigte sich nichts
-fact-detector-proved = Lecksuchgerät geprüft an { $leak }
+fact-all-checked-again = Alle nachkontrolliert: kein Anzeichen eines Lecks
+fact-some-checked-again = { $checked } von { $repaired } nachkontrolliert: kein Anzeichen eines Lecks
+fact-detector-proved = Lecksuchgerät am Prüfleck { $leak } erprobt
 fact-section-tested = Abschnitt { $section }, geprüft
 fact-circuits-tested = { $count ->
     [0] Ganzer Kreislauf
@@ -139,9 +142,9 @@ fact-test = { $gas } bei { $pressure }, { $duration } lang{ $later ->
     [yes] ; vor einer späteren Reparatur gemacht
    *[no] { "" }
 }
-fact-nitrogen-a-day = { $mass } Stickstoff am Tag
-fact-air-a-day = { $mass } Luft am Tag
-fact-whole-under-vacuum = ganzer Kreislauf unter Vakuum: nichts Größeres als { $rate }
+fact-nitrogen-a-day = { $mass } Stickstoff pro Tag
+fact-air-a-day = { $mass } Luft pro Tag
+fact-whole-under-vacuum = ganzer Kreislauf unter Vakuum: kein Leck über { $rate } gezeigt
 fact-air-came-in = Luft ist eingedrungen
 fact-vacuum-test = { $duration } lang unter Vakuum
 fact-none-added = Nichts nachgefüllt

@@ -1,18 +1,18 @@
-# Die Geschichte einer Anlage oder eines Standorts: Einleitung, Tabellen, Diagramme und Zeichen.
+# Die Historie einer Anlage oder eines Standorts: Einleitung, Tabellen, Diagramme und Zeichen.
 
-history-kind = Anlagengeschichte
-history-title = Geschichte: { $name }, Stand { $day }
+history-kind = Historie
+history-title = Historie: { $name }, Stand { $day }
 as-at = Stand { $day }
 history-site-lead = { $systems ->
-    [one] Eine Anlage dieses Standorts: zuerst, was dauerhaft behoben werden muss, dann ihr Kapitel.
-   *[other] { $systems } Anlagen dieses Standorts: zuerst, was dauerhaft behoben werden muss, dann ein Kapitel für jede.
+    [one] Eine Anlage dieses Standorts: zuerst, was dauerhaft instand gesetzt werden muss, dann ihr Kapitel.
+   *[other] { CAPITAL(SPELLED($systems)) } Anlagen dieses Standorts: zuerst, was dauerhaft instand gesetzt werden muss, dann ein Kapitel für jede.
 }
-history-nothing-came-back = Nach diesen Notizen war kein Teil, das jetzt eingebaut ist, mehr als einmal undicht, und keines wurde undicht gelassen.
+history-nothing-came-back = Nach diesen Notizen war kein Teil, das jetzt eingebaut ist, mehr als einmal undicht, und keines wurde undicht zurückgelassen.
 history-absence = Wo nichts aufgezeichnet ist, kann dennoch ein Leck gewesen sein: Ein Jahr ohne Eintrag ist eines, von dem nichts notiert ist, nicht eines ohne Leck.
-history-looked-at = Eine Stelle, die ohne Anzeichen kontrolliert wurde, zeigte bei diesem Besuch und mit dessen Verfahren nichts; ein kleineres Leck kann vorhanden gewesen sein.
+history-looked-at = Eine Stelle, die ohne Anzeichen kontrolliert wurde, zeigte bei diesem Einsatz und mit dessen Verfahren nichts; ein kleineres Leck kann vorhanden gewesen sein.
 history-visits = { $visits ->
-    [one] Ein Besuch dieses Buchs und die früheren Aufzeichnungen darin.
-   *[other] { $visits } Besuche dieses Buchs und die früheren Aufzeichnungen darin.
+    [one] Ein Einsatz in diesem Anlagenbuch und die früheren Aufzeichnungen darin.
+   *[other] { CAPITAL(SPELLED($visits)) } Einsätze in diesem Anlagenbuch und die früheren Aufzeichnungen darin.
 }
 history-complete-since = { $circuit ->
     [none] Die Kältemittelbilanz ist erst seit dem { $day } vollständig.
@@ -22,10 +22,10 @@ history-complete-unknown = { $circuit ->
     [none] Die Notizen nennen keinen Tag, von dem an die Kältemittelbilanz vollständig ist.
    *[other] Kreislauf { $circuit }: Die Notizen nennen keinen Tag, von dem an die Kältemittelbilanz vollständig ist.
 }
-history-points-note = Zuerst stehen die Stellen, die dauerhaft behoben werden müssen. Gezählt sind die Lecks des Teils, das jetzt eingebaut ist; mit einem neuen Teil beginnt die Zählung neu. Die Tage zählen von jeder Reparatur bis zu dem Tag, an dem die Stelle wieder undicht gefunden wurde.
-history-cures-note = Eine Stelle muss dauerhaft behoben werden, wenn das jetzt eingebaute Teil mehr als einmal undicht war, undicht gelassen oder nur vorläufig repariert wurde.
-history-systems-note = Verloren ist, was Besuche dieses Buchs als fehlend fanden, in allen Jahren.
-history-earlier-note = Übernommen aus Aufzeichnungen von vor diesem Buch oder von anderen; in der Zeichnung mit * versehen.
+history-points-note = Zuerst stehen die Stellen, die dauerhaft instand gesetzt werden müssen. Gezählt sind die Lecks des Teils, das jetzt eingebaut ist; mit einem neuen Teil beginnt die Zählung neu. Die Tage zählen von jeder Reparatur bis zu dem Tag, an dem das Leck dort wieder gefunden wurde.
+history-cures-note = Eine Stelle muss dauerhaft instand gesetzt werden, wenn das jetzt eingebaute Teil mehr als einmal undicht war oder sein Leck nicht oder nur vorläufig repariert wurde.
+history-systems-note = Verloren ist, was bei Einsätzen in diesem Anlagenbuch fehlte, in allen Jahren.
+history-earlier-note = Übernommen aus Aufzeichnungen aus der Zeit vor diesem Anlagenbuch oder von anderen; in der Zeichnung mit * versehen.
 
 # Spaltenköpfe.
 head-leaks = Lecks
@@ -33,16 +33,16 @@ head-repairs-held = Reparaturen hielten, Tage
 head-last-looked-at = Zuletzt kontrolliert
 head-state = Stand
 head-system = Anlage
-head-visits = Besuche
+head-visits = Einsätze
 head-points-leaked = Undichte Stellen
 head-lost-co2e = Verloren, t CO₂e
-head-last-visit = Letzter Besuch
+head-last-visit = Letzter Einsatz
 head-its-outcome = Sein Ergebnis
 head-what = Was
 head-moved = Masse
 head-by = Durch
 head-told-by = Quelle
-head-visit = Besuch
+head-visit = Einsatz
 head-purpose = Anlass
 head-outcome = Ergebnis
 head-year = Jahr
@@ -52,9 +52,9 @@ head-recovered = Zurückgewonnen, { $unit }
 head-recovered-by-others = Von anderen zurückgewonnen, { $unit }
 head-leaked = Entwichen, { $unit }
 head-rate = Rate
-head-against-trigger = Gegen die Auslöseschwelle
+head-against-trigger = Vergleich mit der Auslöseschwelle
 head-tested = Was geprüft wurde
-head-not-larger = Nicht größer als
+head-not-larger = Größtes noch mögliches Leck
 
 # Diagramme und ihre Tabellen.
 chart-last-eight = Die letzten acht; alle stehen in der Tabelle.
@@ -63,7 +63,7 @@ refrigerant-by-year = { $circuit ->
    *[other] Kältemittel nach Jahren, Kreislauf { $circuit }
 }
 refrigerant-in = Kältemittel, { $unit }
-refrigerant-caption = Gefüllt: eingefüllt. Gestreift: von anderen oder nach früheren Aufzeichnungen eingefüllt. Weiß: zurückgewonnen. Gestrichelt: von anderen zurückgewonnen.
+refrigerant-caption = Volle Säule: eingefüllt. Gestreift: von anderen oder nach früheren Aufzeichnungen eingefüllt. Weiß: zurückgewonnen. Gestrichelt: von anderen zurückgewonnen.
 refrigerant-alt = Säulen des in jedem Jahr eingefüllten und zurückgewonnenen Kältemittels; die Zahlen stehen in der Tabelle darunter.
 refrigerant-note = Entwichen ist, was bei den Einsätzen nachgefüllt werden musste, weil es fehlte, abzüglich des Zurückgewonnenen. * nicht jede Bewegung des Jahres ist bekannt.
 co2e-by-year = { $circuit ->
@@ -83,7 +83,7 @@ rate-alt = { $trigger ->
 }
 rate-without-category = Es ist keine Art der Anlage notiert, so dass keine Auslöseschwelle genannt werden kann.
 rate-without-rule = Was jedes Nachfüllen ersetzen musste, auf ein Jahr der Zeit seit dem vorigen bezogen; keine Regel setzt für diese Zahl eine Auslöseschwelle.
-test-limits = Druckprüfungen: nichts Größeres als
+test-limits = Druckprüfungen: größtes noch mögliches Leck
 test-limits-in = Größtes noch mögliches Leck, { $unit }
 test-limits-alt = Säulen des größten Lecks, das nach jeder Druckprüfung noch möglich war; die Zahlen stehen in der Tabelle darunter.
 test-limits-note = Prüfungen eines Tages stehen von links nach rechts in der Reihenfolge dieser Tabelle.
@@ -97,5 +97,5 @@ test-limit-of = { $circuit ->
 
 # Die Stellen im Lauf der Zeit in Worten.
 mark-once = { $day }: { $told }
-mark-times = { $first } bis { $last }: { $told }, { $times }-mal
+mark-times = { $first } bis { $last }: { $told }, { SPELLED($times) }mal
 mark-told-by = { $told }, { $by }

@@ -7,17 +7,17 @@ checked-not-ventilated = nicht belüftet
 checked-locked-off = gegen Wiedereinschalten gesichert
 checked-not-locked-off = nicht gegen Wiedereinschalten gesichert
 checked-ignition = Zündquellen: { $sources }
-room-machinery = { CAPITAL($room) } (Maschinenraum): Die Grenzen für Aufenthaltsräume gelten nicht; die örtlichen Vorschriften verlangen Lüftung und ein Gaswarngerät.
-room-size-wanted = { CAPITAL($room) }: { $refrigerant } ist brennbar oder giftig und kann in diesen Aufenthaltsraum gelangen, dessen Größe nicht notiert ist. Ob die Grenze überschritten würde, ist nicht bekannt.
-room-size-not-noted = { CAPITAL($room) } (Aufenthaltsraum): Die Größe ist nicht notiert, die Grenze darum nicht geprüft.
+room-machinery = { CAPITAL($room) } (Maschinenraum): Die Grenzwerte für Personen-Aufenthaltsbereiche gelten nicht; die örtlichen Vorschriften verlangen in der Regel Lüftung und ein Gaswarngerät.
+room-size-wanted = { CAPITAL($room) }: { $refrigerant } ist brennbar oder giftig und kann in diesen Personen-Aufenthaltsbereich gelangen, dessen Größe nicht notiert ist. Ob der Grenzwert überschritten würde, ist nicht bekannt.
+room-size-not-noted = { CAPITAL($room) } (Personen-Aufenthaltsbereich): Die Größe ist nicht notiert, der Grenzwert darum nicht geprüft.
 room-concentration = { $circuit ->
-    [none] { CAPITAL($room) } (Aufenthaltsraum): Käme die ganze Füllung der Anlage heraus und mischte sich gleichmäßig, enthielte die Luft { $concentration } { $refrigerant }.
-   *[other] { CAPITAL($room) } (Aufenthaltsraum): Käme die ganze Füllung von Kreislauf { $circuit } heraus und mischte sich gleichmäßig, enthielte die Luft { $concentration } { $refrigerant }.
+    [none] { CAPITAL($room) } (Personen-Aufenthaltsbereich): Träte die ganze Füllung der Anlage aus und mischte sich gleichmäßig, enthielte die Luft { $concentration } { $refrigerant }.
+   *[other] { CAPITAL($room) } (Personen-Aufenthaltsbereich): Träte die ganze Füllung von Kreislauf { $circuit } aus und mischte sich gleichmäßig, enthielte die Luft { $concentration } { $refrigerant }.
 }
-room-no-limit = Für dieses Kältemittel liegt keine Grenze vor, die in ihrer Quelle gelesen wurde; darum wird keine verglichen. Nach den örtlichen Vorschriften prüfen.
+room-no-limit = Für dieses Kältemittel liegt kein Grenzwert vor, der in seiner Quelle gelesen wurde; darum wird keiner verglichen. Nach den örtlichen Vorschriften prüfen.
 room-limit = { $above ->
-    [yes] Das liegt über der Grenze von { $limit }; Quelle: { $source }. Bei Alarm den Raum verlassen; über Gaswarnung, Lüftung oder eine kleinere Füllmenge entscheiden die örtlichen Vorschriften.
-   *[no] Das liegt nicht über der Grenze von { $limit }; Quelle: { $source }.
+    [yes] Das liegt über dem Grenzwert von { $limit }; Quelle: { $source }. Bei Alarm den Raum verlassen; über Gaswarnung, Lüftung oder eine kleinere Füllmenge entscheiden die örtlichen Vorschriften.
+   *[no] Das liegt nicht über dem Grenzwert von { $limit }; Quelle: { $source }.
 }
 room-quarter = { $above ->
     [yes] Es liegt über einem Viertel der unteren Explosionsgrenze, { $limit }.
@@ -31,18 +31,18 @@ room-equipped = { $has ->
 safety-class = { $refrigerant } gehört zur Sicherheitsklasse { $class }.
 safety-can-burn = Es kann brennen: Zündquellen fernhalten, lüften und nur Werkzeuge und Lecksuchgeräte verwenden, die dafür zugelassen sind.
 safety-is-toxic = Es ist giftig: bei Alarm den Raum verlassen und nur mit Atemschutz betreten.
-search-title = Suchen
+search-title = Lecksuchen
 search-plant = Anlage { $state }
-search-background = Hintergrund { $background }
+search-background = Hintergrund: { $background }
 head-for = Dauer
 head-method = Verfahren
 head-where = Wo
 head-conditions = Bedingungen
 limit-not-all-visible = Es wurden nicht alle sichtbaren und zugänglichen Teile abgesucht.
 limit-of-search = Eine Suche zeigt, was ihr Verfahren an den erreichten Stellen beim Druck jener Stunde finden konnte; ein kleineres Leck oder eines, das kommt und geht, hat sich vielleicht nicht gezeigt.
-limit-of-tests = Eine Druck- oder Vakuumprüfung zeigt: nichts Größeres als die genannte Größe, für den geprüften Teil und die Dauer der Prüfung; sie zeigt keine Stelle und ersetzt keine Dichtheitskontrolle.
+limit-of-tests = Eine Druck- oder Vakuumprüfung sagt nur, wie groß ein Leck im geprüften Teil während der Prüfung höchstens sein konnte; sie zeigt keinen Ort und ersetzt keine Dichtheitskontrolle.
 work-title = Teil für Teil
-work-brazed = { $work } (unter Stickstoffspülung gelötet)
+work-brazed = { $work } (unter Stickstoffspülung hartgelötet)
 head-part = Teil
 head-work = Arbeit
 used-attendance = { $from } bis { $to } Uhr
@@ -63,7 +63,7 @@ reading-discharge-pressure = Verdichtungsenddruck
 reading-discharge-temperature = Druckgastemperatur
 reading-liquid-pressure = Flüssigkeitsdruck
 reading-liquid-temperature = Flüssigkeitstemperatur
-reading-air-on-condenser = Lufteintritt am Verflüssiger
+reading-air-on-condenser = Lufteintrittstemperatur am Verflüssiger
 reading-receiver-level = Füllstand im Sammler
 reading-compressor-current = Stromaufnahme des Verdichters
 reading-superheat = Überhitzung
@@ -84,12 +84,12 @@ part-expansion-device = Expansionsorgan
 part-evaporator = Verdampfer
 part-suction-line = Saugleitung
 schematic-caption = { $circuit ->
-    [none] Die Anlage, nicht maßstäblich und nicht mit allen Teilen; durchgezogene Linien führen den Hochdruck, gestrichelte den Niederdruck. Die Nummern sind die der Stellen.
-   *[other] Kreislauf { $circuit }, nicht maßstäblich und nicht mit allen Teilen; durchgezogene Linien führen den Hochdruck, gestrichelte den Niederdruck. Die Nummern sind die der Stellen.
+    [none] Die Anlage, nicht maßstäblich und nicht mit allen Teilen; durchgezogen: Hochdruckseite, gestrichelt: Niederdruckseite. Die Nummern sind die der Stellen.
+   *[other] Kreislauf { $circuit }, nicht maßstäblich und nicht mit allen Teilen; durchgezogen: Hochdruckseite, gestrichelt: Niederdruckseite. Die Nummern sind die der Stellen.
 }
 schematic-not-drawn = { $evaporators ->
     [one] Ein weiterer Verdampfer ist nicht gezeichnet.
-   *[other] { $evaporators } weitere Verdampfer sind nicht gezeichnet.
+   *[other] { CAPITAL(SPELLED($evaporators)) } weitere Verdampfer sind nicht gezeichnet.
 }
 schematic-points-not-drawn = { $count ->
     [one] Eine Stelle ist hier nicht gezeichnet: { $numbers }.

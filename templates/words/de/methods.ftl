@@ -8,7 +8,7 @@ phrase-real-gas-at-constant-volume-z-of-nitrogen-from-the-table-made-wit = reale
 phrase-compressibility-of-nitrogen-coolprop-8-0-0 = Realgasfaktor von Stickstoff, CoolProp 8.0.0
 phrase-pressure-lost-beyond-what-temperature-explains = Druckverlust über das hinaus, was die Temperatur erklärt
 phrase-uncorrelated-inputs-jcgm-100-2008-5-1-a-reading-s-step-as-step-12 = unkorrelierte Eingangsgrößen, JCGM 100:2008 5.1; die Schrittweite einer Ablesung als Schritt/√12, F.2.2.1; Erweiterungsfaktor 2
-phrase-simulated-tests-with-these-values-were-covered-in-85-to-100-of-ru = mit diesen Werten wurden simulierte Prüfungen in 85 bis 100 % der Läufe überdeckt; nicht an dieser Anlage gemessen
+phrase-simulated-tests-with-these-values-were-covered-in-85-to-100-of-ru = in Simulationen mit diesen Werten überdeckte das Intervall den wahren Wert in 85 bis 100 % der Läufe; nicht an dieser Anlage gemessen
 phrase-standard-atmosphere-for-want-of-a-barometer-or-an-altitude = Normatmosphäre, mangels Barometer oder Höhenangabe
 phrase-the-air-pressure-may-have-changed-by-5-hpa-between-the-readings = der Luftdruck kann sich zwischen den Ablesungen um 5 hPa geändert haben
 
@@ -17,7 +17,7 @@ phrase-the-air-pressure-may-have-changed-by-5-hpa-between-the-readings = der Luf
 phrase-pressure-lost-beyond-what-temperature-explains-fitted-over-the-wh = Druckverlust über das hinaus, was die Temperatur erklärt, durch Ausgleich über die ganze Aufzeichnung
 phrase-p-zt-zt-p-d-t-t-end-c-dt-dt-c-t-t-by-least-squares-d-u-u-fit-u-sh = p = [ZT ÷ (ZT)₀] × (P₀ − D × t ÷ t_end) + c₁ × dT/dt + c₂ × (T − T̄) nach kleinsten Quadraten;  Δ = D;  u²(Δ) = u_fit² + u_share² + u_step² + u²(air);  U = 3u
 phrase-least-squares-with-the-share-and-the-lag-held-near-1-and-0-real-g = kleinste Quadrate, Anteil und Verzögerung nahe 1 und 0 gehalten; reales Gas bei konstantem Volumen, Z von Stickstoff aus der mit CoolProp 8.0.0 erstellten Tabelle; Varianz mal integrierter Autokorrelation; die Schrittweite einer Ablesung als Schritt/√12, JCGM 100:2008 F.2.2.1; Erweiterungsfaktor 3, nach simulierten Aufzeichnungen
-phrase-simulated-logs-with-these-values-were-covered-in-87-to-100-of-run = mit diesen Werten wurden simulierte Aufzeichnungen in 87 bis 100 % der Läufe überdeckt; nicht an dieser Anlage gemessen
+phrase-simulated-logs-with-these-values-were-covered-in-87-to-100-of-run = in simulierten Aufzeichnungen mit diesen Werten überdeckte das Intervall den wahren Wert in 87 bis 100 % der Läufe; nicht an dieser Anlage gemessen
 phrase-the-log = die Aufzeichnung
 phrase-averages-over-equal-times-288-in-the-log-at-most = Mittel über gleiche Zeiten, höchstens 288 in der Aufzeichnung
 phrase-standard-deviation-of-the-means-about-the-fit = Standardabweichung der Mittel von der Ausgleichskurve
@@ -69,20 +69,20 @@ phrase-leak-in-service-viscous-flow = Leck im Betrieb, viskose Strömung
 phrase-laminar-flow-of-an-ideal-gas-through-an-unchanged-channel-poiseui = laminare Strömung eines idealen Gases durch einen unveränderten Kanal (Poiseuille); η bei 20 °C und 101 325 Pa
 phrase-leak-in-service-molecular-flow = Leck im Betrieb, molekulare Strömung
 phrase-free-molecular-flow-through-an-unchanged-channel-knudsen = freie Molekularströmung durch einen unveränderten Kanal (Knudsen)
-phrase-condensing-at-40-c-on-a-warm-day-stands-for-service-on-the-high-s = Verflüssigung bei 40 °C an einem warmen Tag steht für den Betrieb der Hochdruckseite; keine Ablesung dieses Besuchs war höher
-phrase-standing-still-at-20-c-when-the-low-side-sees-more-than-in-operat = Stillstand bei 20 °C, wobei die Niederdruckseite mehr sieht als im Betrieb; keine Ablesung dieses Besuchs war höher
+phrase-condensing-at-40-c-on-a-warm-day-stands-for-service-on-the-high-s = Verflüssigung bei 40 °C an einem warmen Tag steht für den Betrieb der Hochdruckseite; keine Ablesung dieses Einsatzes war höher
+phrase-standing-still-at-20-c-when-the-low-side-sees-more-than-in-operat = Stillstand bei 20 °C, wobei die Niederdruckseite mehr sieht als im Betrieb; keine Ablesung dieses Einsatzes war höher
 phrase-20-c-for-want-of-a-reading = 20 °C, mangels einer Ablesung
 phrase-wilke-s-rule-j-chem-phys-18-1950-517-from-memory-from-the-constit = Wilkes Regel (J. Chem. Phys. 18, 1950, 517, aus dem Gedächtnis) aus den Bestandteilen in CoolProp 8.0.0: abgeleitet, für R-404A, R-407C, R-410A, R-507A bis auf 5 % wie CoolProp
 
 phrase-net-addition-of-a-job = Saldo des Nachgefüllten eines Einsatzes
 phrase-common-practice-what-was-recovered-and-charged-back-is-not-a-loss = übliche Praxis: was zurückgewonnen und wieder eingefüllt wurde, ist kein Verlust; Unsicherheit nach JCGM 100:2008 5.1 (Genauigkeit a der Waage und ihr Ziffernschritt als Rechteckverteilung, F.2.2.1), Erweiterungsfaktor 2
-phrase-net-sum-charged-sum-recovered-sum-lost-in-service-purged-or-vente = Saldo = Summe eingefüllt − Summe zurückgewonnen − Summe beim Einsatz verloren, abgeblasen oder abgelassen;  U = 2u, u² = Summe von (a² ÷ 3 + Schritt² ÷ 12) über die Waagenablesungen
+phrase-net-sum-charged-sum-recovered-sum-lost-in-service-purged-or-vente = Saldo = Summe eingefüllt − Summe zurückgewonnen − Summe bei den Arbeiten verloren, abgeblasen oder abgelassen;  U = 2u, u² = Summe von (a² ÷ 3 + Schritt² ÷ 12) über die Waagenablesungen
 phrase-co-equivalent = CO₂-Äquivalent
 phrase-co-e-mass-gwp = CO₂e = Masse × GWP
 phrase-mass-times-gwp-of-the-set-named-mixtures-by-nominal-mass-fraction = Masse mal GWP der genannten Reihe; Gemische nach den nominellen Massenanteilen, Verordnung (EU) 2024/573 Anhang VI und 40 CFR 84.64(b)
 phrase-leak-rate-annualizing-method = Leckrate, auf ein Jahr hochgerechnet (annualizing method)
 phrase-rate-100-added-full-charge-shorter-of-days-since-the-last-additio = Rate = 100 % × (nachgefüllt ÷ volle Füllmenge) ÷ (Tage seit der letzten Nachfüllung, höchstens 365, ÷ 365)
-phrase-40-cfr-82-152-leak-rate-for-part-84-the-same-by-84-102-from-memor = 40 CFR 82.152, „leak rate“; für Teil 84 dasselbe nach 84.102 (aus dem Gedächtnis, nachprüfen)
+phrase-40-cfr-82-152-leak-rate-for-part-84-the-same-by-84-102-from-memor = 40 CFR 82.152, „leak rate“; für Part 84 dasselbe nach 84.102 (aus dem Gedächtnis, nachprüfen)
 phrase-leak-rate-rolling-average-method = Leckrate, gleitender Durchschnitt (rolling average method)
 phrase-rate-100-sum-of-additions-in-the-window-full-charge = Rate = 100 % × Summe des Nachgefüllten im Zeitfenster ÷ volle Füllmenge
 phrase-loss-per-year-in-percent-of-the-full-charge = Verlust pro Jahr in Prozent der vollen Füllmenge

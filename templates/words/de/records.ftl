@@ -2,11 +2,11 @@
 
 records-kind = Aufzeichnungen
 records-title = Aufzeichnungen: { $system }, Stand { $day }
-records-present = Eine vorhandene Angabe wurde aufgeschrieben; ob sie wahr ist und genügt, haben ihr Verfasser und die prüfende Stelle zu sagen.
-records-files = Dateien sind vom Stamm des Buchs aus benannt, jede mit ihrer Zeile. Die Notizen sind diesem Dokument als Daten beigefügt, ohne die vertraulichen Teile.
+records-present = Eine vorhandene Angabe wurde aufgeschrieben; ob sie zutrifft und ausreicht, beurteilen ihr Verfasser und die prüfende Stelle.
+records-files = Dateipfade beginnen im Stammverzeichnis des Anlagenbuchs, jeweils mit der Zeile. Die Notizen sind diesem Dokument als Daten beigefügt, ohne die vertraulichen Teile.
 records-none-in-force = Für diesen Standort ist kein am { $day } geltendes Regelwerk genannt, so dass keine Angabe verlangt ist. Was die Notizen sagen, steht dennoch unten.
 records-undecided = Die am { $day } an diesem Standort geltenden Regeln entscheiden nicht, ob diese Anlage darunter fällt, so dass hier keine Angabe verlangt ist. Was die Notizen sagen, steht dennoch unten.
-records-not-covered = Unter kein am { $day } an diesem Standort geltendes Regelwerk fällt diese Anlage, so dass keine Angabe verlangt ist. Was die Notizen sagen, steht dennoch unten.
+records-not-covered = Diese Anlage fällt unter keines der am { $day } an diesem Standort geltenden Regelwerke, so dass keine Angabe verlangt ist. Was die Notizen sagen, steht dennoch unten.
 records-all-there = Jede Angabe, die die am { $day } geltenden Regeln verlangen, ist aufgezeichnet.
 records-missing = Es fehlen { $missing } von { $fields } Angaben, die die am { $day } geltenden Regeln verlangen.
 records-fields = Verlangte Angaben: { $fields }; fehlend: { $missing }.
@@ -45,7 +45,7 @@ head-mass-or-result = Masse oder Ergebnis
 head-noted-at = Notiert in
 event-earlier = { $what }, frühere Aufzeichnung
 event-by = durch { $by }
-event-visit = Besuch: { $purpose }
+event-visit = Einsatz: { $purpose }
 event-moved = { $kind }, { $why }
 event-with-cylinder = { $mass }, Flasche { $cylinder }
 event-pressure-test = Druckprüfung { $test }

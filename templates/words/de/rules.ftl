@@ -7,22 +7,22 @@ not-before-hours = nicht vor { $hours } Betriebsstunden
 report-loss = Den Verlust von { $percent } % der Füllmenge im Jahr { $year } melden
 class-with-50-lb = { $class } mit 50 lb oder mehr (82.157(a))
 legal-coverage = { $count ->
-    [0] Die Anlage
-    [1] Kreislauf { $circuits }
-   *[other] Kreisläufe { $circuits }
-}: { $standing ->
-    [covered] { $count ->
-        [0] fällt darunter
-        [1] fällt darunter
-       *[other] fallen darunter
+    [0] { $standing ->
+        [covered] Die Anlage fällt unter diese Vorschrift;
+        [undecided] Ob die Anlage unter diese Vorschrift fällt, ist nicht entschieden:
+       *[other] Die Anlage fällt nicht unter diese Vorschrift;
     }
-    [undecided] nicht entschieden
-   *[other] { $count ->
-        [0] fällt nicht darunter
-        [1] fällt nicht darunter
-       *[other] fallen nicht darunter
+    [1] { $standing ->
+        [covered] Kreislauf { $circuits } fällt unter diese Vorschrift;
+        [undecided] Ob Kreislauf { $circuits } unter diese Vorschrift fällt, ist nicht entschieden:
+       *[other] Kreislauf { $circuits } fällt nicht unter diese Vorschrift;
     }
-}; { $why }.
+   *[other] { $standing ->
+        [covered] Die Kreisläufe { $circuits } fallen unter diese Vorschrift;
+        [undecided] Ob die Kreisläufe { $circuits } unter diese Vorschrift fallen, ist nicht entschieden:
+       *[other] Die Kreisläufe { $circuits } fallen nicht unter diese Vorschrift;
+    }
+} { $why }.
 legal-charge = Füllmenge { $count ->
     [0] { $charge }.
     [1] { $charge }.
@@ -39,14 +39,14 @@ legal-rate-not-over = { $circuit ->
 legal-rate-over = { $circuit ->
     [none] Die Anlage
    *[other] Kreislauf { $circuit }
-}: { $method }: { $rate }; Auslöseschwelle { $trigger } % für { $category }: überschritten; verlangt wird die Reparatur binnen { $days } Tagen nach dem Nachfüllen, oder binnen { $shutdown } bei Stillsetzen eines industriellen Prozesses ({ $source }); { $extensions }.
+}: { $method }: { $rate }; Auslöseschwelle { $trigger } % für { $category }: überschritten; verlangt wird die Reparatur binnen { $days } Tagen nach dem Nachfüllen, oder binnen { $shutdown } Tagen bei Stillsetzung eines industriellen Prozesses ({ $source }); { $extensions }.
 legal-check-every = Dichtheitskontrolle alle { $months } Monate.
 legal-detection-there = Ein Leckage-Erkennungssystem ist Pflicht und vorhanden; es wird alle 12 Monate geprüft.
 legal-detection-missing = Ein Leckage-Erkennungssystem ist Pflicht; keines ist notiert.
 legal-automatic-detection = Ein selbsttätiges Leckage-Erkennungssystem wird verlangt, wenn die Anlage 2017 oder später in Betrieb ging: { $source }, nachprüfen.
 legal-records-kept = Aufzeichnungen sind { $years } Jahre aufzubewahren ({ $source }).
 next-open-since = offen seit { $day }
-next-was-due = war fällig bis { $day }
+next-was-due = war bis { $day } fällig
 next-by = bis { $day }
 next-what = { $count ->
     [0] { $what }

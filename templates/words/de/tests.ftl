@@ -23,7 +23,7 @@ test-gas = Prüfgas
 test-start = Beginn
 test-end = Ende
 test-held = Gehalten
-test-highest-allowable = Höchstens zulässig
+test-highest-allowable = Maximal zulässiger Druck (PS)
 test-gauge = Messgerät
 test-limit-asked = Verlangter Grenzwert
 test-isolated = Abgesperrt
@@ -33,15 +33,15 @@ test-leak-limit = Grenzwert für ein Leck
 
 # Ergebnisse einer Prüfung.
 
-result-expected = Am Ende zu erwarten
+result-expected = Erwarteter Enddruck
 result-lost = Druckverlust ohne Temperatureinfluss
 result-mean-leak = Mittleres Leck
 result-largest-leak = Größtes noch mögliches Leck
 result-as-nitrogen = Als Stickstoff
-result-smallest-shown = Kleinstes, das sie gezeigt hätte
+result-smallest-shown = Kleinstes nachweisbares Leck
 result-mean-rise = Mittlerer Anstieg, Leck und Feuchte zusammen
 result-late-rise = Anstieg im letzten Drittel
-result-smallest-leak = Kleinstes Leck, das es sein kann
+result-smallest-leak = Kleinstmögliches Leck
 result-as-air = Als einströmende Luft
 result-water = Wasser allein erreicht höchstens
 
@@ -68,12 +68,12 @@ chart-alt = { $name } über { $time }: von { $first } am Anfang bis { $last } am
 
 # Unsicherheitsbilanz einer Druckprüfung.
 
-budget-title = Was den verlorenen Druck unsicher macht
+budget-title = Unsicherheitsbilanz des Druckverlusts
 budget-contribution = Beitrag
 budget-standard-uncertainty = Standardunsicherheit
 budget-share = Anteil an der Varianz
 budget-from = Herkunft
-budget-together = Alles zusammen
+budget-together = Gesamt
 budget-root = Wurzel aus der Summe der Quadrate
 budget-gauge-start = Manometer am Anfang
 budget-gauge-end = Manometer am Ende
@@ -100,8 +100,8 @@ help-air = Der Luftdruck macht { $share } der Varianz aus: Um kleinere Lecks zu 
 
 # Was eine Druckprüfung zeigt, als Satz und in wenigen Worten.
 
-hold-nothing-larger = Nichts Größeres als { $size } wurde gezeigt.
-hold-nothing-larger-short = Nichts Größeres als { $size }
+hold-nothing-larger = Es zeigte sich kein Leck über { $size }.
+hold-nothing-larger-short = Kein Leck über { $size } gezeigt
 hold-leak = Es ging mehr Druck verloren, als Temperatur und Ablesungen erklären: Der geprüfte Teil ist undicht.
 hold-leak-short = Druck ging verloren
 hold-inconclusive = Die Prüfung entscheidet nicht.
@@ -141,12 +141,12 @@ hold-note-temperature-still = Die Temperatur bewegte sich kaum, so dass die Aufz
 
 # Ob der Grenzwert einer Vakuumprüfung eingehalten wurde.
 
-vacuum-limit-met = Blieb { $within } lang unter { $limit }{ $by ->
+vacuum-limit-met = Der Druck blieb { $within } lang unter { $limit }{ $by ->
     [none] {""}
     [maker] {" "}(Grenzwert des Herstellers)
    *[other] {" "}(Grenzwert: { $by })
 }: Grenzwert eingehalten.
-vacuum-limit-not-met = Blieb nicht { $within } lang unter { $limit }{ $by ->
+vacuum-limit-not-met = Der Druck blieb nicht { $within } lang unter { $limit }{ $by ->
     [none] {""}
     [maker] {" "}(Grenzwert des Herstellers)
    *[other] {" "}(Grenzwert: { $by })
@@ -160,8 +160,8 @@ vacuum-no-limit = Kein Grenzwert für den Druck ist notiert.
 
 # Was eine Vakuumprüfung über ein Leck zeigt, und was zur Klärung führt.
 
-vacuum-nothing-larger = Nichts Größeres als { $upper } wurde gezeigt.
-vacuum-nothing-larger-above-hold = Nichts Größeres als { $upper } wurde gezeigt, aber das Vakuum wurde nicht gehalten: Feuchte, Gas aus dem Öl oder nicht tief genug evakuiert.
+vacuum-nothing-larger = Es zeigte sich kein Leck über { $upper }.
+vacuum-nothing-larger-above-hold = Es zeigte sich kein Leck über { $upper }, aber das Vakuum wurde nicht gehalten: Feuchte, Gas aus dem Öl oder nicht tief genug evakuiert.
 vacuum-leak = Der Druck steigt geradlinig, wie bei einströmender Luft: zwischen { $lower } und { $upper }.
 vacuum-moisture = { $upper ->
     [none] Der Anstieg flacht ab, wie bei Feuchte und Gas aus dem Öl; ohne das Volumen lässt sich keine Leckgröße angeben. Trocknen und wiederholen.
@@ -175,7 +175,7 @@ vacuum-bending = Die Prüfung entscheidet nicht: Der Druck steigt immer langsame
 vacuum-uneven = Die Prüfung entscheidet nicht: Der Druck steigt bald schneller, bald langsamer, was ein gleichmäßiges Leck nicht tut; bis { $upper } bleibt möglich.
 vacuum-coarse = Die Prüfung entscheidet nicht: Bis { $upper } bleibt möglich, mehr als der verlangte Grenzwert.
 vacuum-no-size = Der Anstieg flacht nicht ab; ohne das Volumen lässt sich keine Leckgröße angeben.
-vacuum-acceptance-only = Über ein Leck zeigt sie nicht mehr als das.
+vacuum-acceptance-only = Über ein Leck sagt die Prüfung nichts weiter aus.
 vacuum-settle-second-fact = Ein Anstieg allein ist noch kein Nachweis eines Lecks. Zur Klärung: eine Druckprüfung mit Stickstoff und Schaummittel, oder eine Stunde weiter evakuieren und den Anstieg wiederholen; steigt das letzte Drittel wieder so schnell, strömt Luft ein, steigt es langsamer, ist es abgegebenes Gas.
 vacuum-settle-dry = Zur Klärung: das Vakuum mit trockenem Stickstoff brechen, den Filtertrockner wechseln, erneut evakuieren, bis es hält, und den Anstieg wiederholen. Eine feuchte Anlage verbirgt ein Leck; dies ist also keine Freigabe.
 vacuum-settle-above-water = Zur Klärung: bei warmem Öl erneut evakuieren, den Anstieg wiederholen und die Verbindungen unter Druck mit Stickstoff und Schaummittel prüfen.
@@ -215,14 +215,14 @@ water-note-air = Die wärmste Leitung wurde nicht gemessen: mit der Temperatur d
 
 # Was der Grenzwert einer Prüfung im Betrieb bedeutet.
 
-service-between = Im Betrieb, mit Dampf von { $refrigerant } bei { $pressure } dahinter, ließe eine Öffnung dieser Größe zwischen { $low } und { $high } heraus; welcher Wert gilt, kann die Prüfung nicht sagen.
-service-molecular-only = Im Betrieb, mit Dampf von { $refrigerant } bei { $pressure } dahinter, ließe eine Öffnung dieser Größe bei molekularer Strömung { $rate } heraus; die viskose Strömung lässt sich nicht errechnen, da keine Viskosität von { $refrigerant } vorliegt.
-service-inwards = Im Betrieb steht { $refrigerant } hier bei { $pressure }, nicht über der Außenluft: Ein Leck ließe Luft ein, nicht Kältemittel heraus.
+service-between = Im Betrieb, bei anliegendem Dampf von { $refrigerant } mit { $pressure }, träten durch eine Öffnung dieser Größe zwischen { $low } und { $high } aus; welcher Wert zutrifft, kann die Prüfung nicht zeigen.
+service-molecular-only = Im Betrieb, bei anliegendem Dampf von { $refrigerant } mit { $pressure }, träten durch eine Öffnung dieser Größe bei molekularer Strömung { $rate } aus; die viskose Strömung lässt sich nicht errechnen, da keine Viskosität von { $refrigerant } vorliegt.
+service-inwards = Im Betrieb liegt der Druck von { $refrigerant } hier bei { $pressure }, nicht über dem der Außenluft: Durch ein Leck träte Luft ein, nicht Kältemittel aus.
 service-pressure-title = Druck von { $refrigerant } im Betrieb
 service-viscous-title = Dieser Grenzwert im Betrieb, als Dampf von { $refrigerant }, viskose Strömung
 service-molecular-title = Dieser Grenzwert im Betrieb, als Dampf von { $refrigerant }, molekulare Strömung
 service-saturation = Sättigung von { $refrigerant }, CoolProp 8.0.0
-service-note-no-saturation = Bei 40 °C (20 °C auf einer Niederdruckseite) liegt kein Sättigungsdruck vor, wie oberhalb des kritischen Punktes: Der höchste zulässige Druck des Typenschilds steht für den Betrieb.
+service-note-no-saturation = Bei 40 °C (20 °C auf einer Niederdruckseite) liegt kein Sättigungsdruck vor, wie oberhalb des kritischen Punktes: Für den Betrieb steht der maximal zulässige Druck (PS) des Typenschilds.
 service-note-vapour = Als Dampf. Ein Leck unter dem Flüssigkeitsspiegel lässt mehr heraus, was hier nicht errechnet ist.
 service-note-year = Ein Jahr hat 365 Tage, und der Druck gilt das ganze Jahr als gleich.
 molar-mass-of = { $mass } ({ $gas })

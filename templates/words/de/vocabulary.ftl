@@ -1,6 +1,6 @@
 # Wörter der Notizen, die auf der Seite stehen, nach ihrem Englisch.
 
-# Anlass eines Besuchs, Grund einer Bewegung.
+# Anlass eines Einsatzes, Grund einer Bewegung.
 phrase-leak-search-and-repair = Lecksuche und Reparatur
 phrase-leak-search = Lecksuche
 phrase-repair = Reparatur
@@ -28,22 +28,22 @@ phrase-under-nitrogen = unter Stickstoff
 
 # Was der Techniker als Ergebnis angibt.
 phrase-found-and-repaired = gefunden und repariert
-phrase-found-left-open = gefunden, offen gelassen
-phrase-not-found-loss-stands = nicht gefunden, der Verlust bleibt
+phrase-found-left-open = gefunden, noch nicht repariert
+phrase-not-found-loss-stands = nicht gefunden, der Verlust bleibt ungeklärt
 phrase-nothing-found = nichts gefunden
 phrase-repair-verified = Reparatur nachkontrolliert
 phrase-gas-added-not-repaired = nachgefüllt, nicht repariert
 phrase-retrofitted = umgestellt
 
 # Was die Nachweise als Ergebnis zeigen.
-phrase-every-leak-found-was-repaired-and-proved = jedes gefundene Leck wurde repariert, jede Reparatur nachgewiesen
+phrase-every-leak-found-was-repaired-and-proved = jedes gefundene Leck wurde repariert, der Erfolg jeder Reparatur nachgewiesen
 phrase-repaired-but-no-proof-after-the-repair-is-noted = repariert, aber es ist kein Nachweis nach der Reparatur notiert
-phrase-some-leaks-were-repaired-others-are-open = einige Lecks wurden repariert, andere sind offen
-phrase-leaks-were-found-and-left-open = es wurden Lecks gefunden und offen gelassen
+phrase-some-leaks-were-repaired-others-are-open = einige Lecks wurden repariert, andere noch nicht
+phrase-leaks-were-found-and-left-open = Leck gefunden, noch nicht repariert
 phrase-there-are-suspicions-that-were-not-cleared = es bleiben Verdachtsstellen, die nicht geklärt sind
-phrase-refrigerant-had-been-lost-and-its-leak-was-not-found = Kältemittel war verloren gegangen, das Leck dazu wurde nicht gefunden
+phrase-refrigerant-had-been-lost-and-its-leak-was-not-found = es ist Kältemittel verloren gegangen, das Leck wurde nicht gefunden
 phrase-searched-nothing-found = gesucht, nichts gefunden
-phrase-earlier-repairs-were-looked-at-again-nothing-was-shown-there = frühere Reparaturen wurden nachkontrolliert, dort zeigte sich nichts
+phrase-earlier-repairs-were-looked-at-again-nothing-was-shown-there = frühere Reparaturen wurden nachkontrolliert, dort zeigte sich kein Anzeichen eines Lecks
 phrase-refrigerant-was-added-no-search-and-no-repair-are-noted = Kältemittel wurde nachgefüllt, weder Suche noch Reparatur sind notiert
 phrase-changed-to-another-refrigerant = auf ein anderes Kältemittel umgestellt
 phrase-no-search-no-leak-and-no-proof-are-noted = weder Suche noch Leck noch Nachweis sind notiert
@@ -54,20 +54,20 @@ phrase-no-repair-is-noted-here-or-earlier = weder hier noch früher ist eine Rep
 phrase-suspect = Verdacht
 phrase-defect = Mangel
 phrase-repaired-earlier-holding = früher repariert, hält
-phrase-repaired-proved = repariert, nachgewiesen
-phrase-repaired-not-proved = repariert, nicht nachgewiesen
+phrase-repaired-proved = repariert, Erfolg nachgewiesen
+phrase-repaired-not-proved = repariert, Erfolg nicht nachgewiesen
 phrase-temporary-repair = vorläufig repariert
 phrase-temporary = vorläufig
 phrase-open = offen
-phrase-left-open = offen gelassen
+phrase-left-open = noch nicht repariert
 phrase-suspect-cleared = Verdacht ausgeräumt
 phrase-new = neu
 phrase-still-leaking = noch immer undicht
 phrase-leaking-again-at-the-same-place = wieder undicht an derselben Stelle
 phrase-repaired-holding = repariert, hält
 phrase-repaired-not-re-tested = repariert, nicht nachkontrolliert
-phrase-nothing-shown = nichts gezeigt
-phrase-not-looked-at = nicht angesehen
+phrase-nothing-shown = kein Anzeichen eines Lecks
+phrase-not-looked-at = nicht kontrolliert
 phrase-taken-out = ausgebaut
 phrase-others = andere
 
@@ -121,7 +121,7 @@ phrase-recovered = zurückgewonnen
 phrase-relief-lifted = über Sicherheitsventil entwichen
 phrase-purged = abgeblasen
 phrase-vented = in die Luft abgelassen
-phrase-lost-in-service = bei der Arbeit verloren
+phrase-lost-in-service = bei den Arbeiten verloren gegangen
 phrase-weighed = gewogen
 phrase-cylinder-label = nach Flaschenetikett
 phrase-estimated = geschätzt
@@ -135,7 +135,7 @@ phrase-held = in der Flasche verwahrt
 phrase-recycling = zum Recycling
 phrase-reclaim = zur Aufarbeitung
 phrase-destruction = zur Zerstörung
-phrase-virgin = neu, unbenutzt
+phrase-virgin = neu (ungebraucht)
 phrase-recycled = recycelt
 phrase-reclaimed = aufgearbeitet
 phrase-filled-at-depot = im Lager befüllt
@@ -159,20 +159,20 @@ phrase-leak-found = Leck gefunden
 phrase-repaired = repariert
 phrase-checked = kontrolliert
 phrase-verified = nachkontrolliert
-phrase-occupied = Aufenthaltsraum
+phrase-occupied = Personen-Aufenthaltsbereich
 phrase-machinery-room = Maschinenraum
 phrase-open-air = im Freien
 phrase-annualizing = Hochrechnung auf ein Jahr
 phrase-rolling-average = gleitender Durchschnitt
 
 # Zeichen im Lauf der Zeit.
-phrase-found-leaking-again-after-a-repair = nach einer Reparatur wieder undicht gefunden
-phrase-found-still-leaking = noch immer undicht gefunden
-phrase-repaired-and-noted-as-proved = repariert und als nachgewiesen notiert
+phrase-found-leaking-again-after-a-repair = nach einer Reparatur wieder undicht
+phrase-found-still-leaking = noch immer undicht
+phrase-repaired-and-noted-as-proved = repariert, Erfolg als nachgewiesen notiert
 phrase-repaired-for-the-time-being-or-shut-off = vorläufig repariert oder abgesperrt
 phrase-suspected = vermutet
 phrase-suspicion-cleared = Verdacht ausgeräumt
-phrase-looked-at-nothing-shown-ok-3-for-three-visits-together = kontrolliert, nichts gezeigt; ok×3 für drei Besuche zusammen
+phrase-looked-at-nothing-shown-ok-3-for-three-visits-together = kontrolliert, kein Anzeichen eines Lecks; ok×3: drei Einsätze nacheinander
 phrase-only-a-test-of-its-section-held = nur eine Prüfung des Abschnitts hielt
 phrase-not-reached = nicht erreicht
 phrase-part-replaced-the-count-starts-anew = Teil ersetzt, die Zählung beginnt neu
@@ -180,7 +180,7 @@ phrase-part-taken-out = Teil ausgebaut
 phrase-by-others-or-from-earlier-records = durch andere oder nach früheren Aufzeichnungen
 
 # Warum mehr Zeit verlangt wird; ja und nein in den Notizen.
-phrase-industrial-process-shutdown = Stillsetzen eines industriellen Prozesses
+phrase-industrial-process-shutdown = Stillsetzung eines industriellen Prozesses
 phrase-parts-not-delivered = Teile nicht geliefert
 phrase-another-law = ein anderes Gesetz
 phrase-radiological-hazard = Strahlengefahr

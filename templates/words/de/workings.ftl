@@ -69,10 +69,10 @@ note-loss-over-days = { $days ->
 }
 note-destroyed = Was abgeblasen und zu mindestens 98 % vernichtet wurde, zählt nicht (40 CFR 82.157(k)).
 note-beyond-season = Für die Saison wurde mehr eingefüllt, als in den 12 Monaten davor dafür entnommen worden war. Die Definition der saisonalen Abweichung nach ihrem Wortlaut (40 CFR 82.152) deckt das nicht; was darüber hinaus eingefüllt wurde, zählt hier.
-note-year-not-complete = Nicht jede Bewegung dieses Jahres ist diesem Buch bekannt.
+note-year-not-complete = Nicht jede Bewegung dieses Jahres steht in diesem Anlagenbuch.
 note-leak-may-have-begun = Ein Leck kann zu jeder Zeit seit der Füllung vor dem Verlust begonnen haben, wenn es nicht früher gesehen wurde. Dass es die gemessene Größe behielt, ist angenommen.
 note-loss-not-known-well = Der Verlust ist nicht genau genug bekannt, um zu sagen, ob andere Lecks bleiben: Dazu muss am Anfang und am Ende des Zeitraums nach Gewicht voll gefüllt worden sein.
 note-gwp-from-memory = Ein GWP in dieser Summe ist aus dem Gedächtnis: vor Gebrauch nachprüfen.
 note-gwp-left-out = Ein Bestandteil ohne gelisteten GWP ist weggelassen, wie 40 CFR 84.64(c) es sagt.
-note-resolution = Die Unsicherheit ist die der geschriebenen Stellen oder was hinter ± steht; die Genauigkeit von Manometer und Thermometer ist nicht darin.
+note-resolution = Die Unsicherheit folgt aus der letzten notierten Stelle oder der ±-Angabe; Abweichungen von Manometer und Thermometer sind nicht enthalten.
 note-glide = Bei diesem Druck siedet { $refrigerant } mit einem Temperaturgleit von { $glide } K: Die Überhitzung zählt ab dem Taupunkt, die Unterkühlung ab dem Siedepunkt.

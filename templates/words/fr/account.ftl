@@ -8,17 +8,17 @@ account-loss-per-year = { $circuit ->
     [none] Perte par an
    *[other] Perte par an, circuit { $circuit }
 }
-account-of-full-charge = { $share } de la pleine charge
+account-of-full-charge = { $share } de la charge complète
 account-sum = solde
 account-movements = { $circuit ->
     [none] Mouvements
    *[other] Circuit { $circuit }
 }
-account-signs = Ce qui entre est positif, ce qui sort est négatif. Ce qui a été récupéré puis rechargé n’est pas une perte.
+account-signs = Entrées en positif, sorties en négatif. Le fluide récupéré puis rechargé ne compte pas comme perte.
 account-nothing-moved = Aucun mouvement de fluide frigorigène.
 account-recovered-before = récupéré auparavant
 account-cylinders = Bouteilles
-account-gross = Pesées de la bouteille avec son fluide.
+account-gross = Pesées brutes (bouteille et fluide).
 account-circuit = { $circuit ->
     [none] L’installation
    *[other] Circuit { $circuit }

@@ -20,9 +20,9 @@ date-two-days-of-two-months = { $from } et { $to }
 date-from-to = { $from } au { $to }
 date-moment = { $day }, { $clock }
 and-list = { $head } et { $last }
-# Les nombres en lettres s’accordent; on écrit en chiffres.
-spelled-counts = aucun
-count = { $count }
+# À partir de deux, les nombres en lettres ne s’accordent pas ; pour un, chaque phrase a sa forme.
+spelled-counts = aucun|un|deux|trois|quatre|cinq|six|sept|huit|neuf|dix|onze|douze
+count = { SPELLED($count) }
 unit-year = an
 unit-day = jour
 unit-days = jours

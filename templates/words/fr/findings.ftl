@@ -33,18 +33,18 @@ point-holds = tient depuis { $days ->
    *[other] { $days } jours
 }
 point-not-reached = non atteint
-point-still-leaking = fuit toujours, constaté il y a { $days ->
+point-still-leaking = fuyait encore, { $days ->
     [one] { $days } jour
    *[other] { $days } jours
-}
-point-leaking-again = fuit de nouveau au même endroit : { $days ->
+} après la première constatation
+point-leaking-again = a fui de nouveau au même endroit : { $days ->
     [one] { $days } jour
    *[other] { $days } jours
 } après une réparation par { $by ->
     [none] nous
     [others] d’autres
    *[other] { $by }
-} ; a fui { $times } fois
+} ; a fui { SPELLED($times) } fois en tout
 point-repaired-holding = réparé, tient depuis { $days ->
     [one] { $days } jour
    *[other] { $days } jours
@@ -56,14 +56,14 @@ point-not-retested = réparé, non recontrôlé depuis { $days ->
     [one] { $days } jour
    *[other] { $days } jours
 }
-point-left-open = laissé ouvert{ $suspect ->
-    [yes] { " " }comme soupçon
-   *[no] { "" }
+point-left-open = laissé { $suspect ->
+    [yes] à l’état de soupçon
+   *[no] sans réparation
 } depuis { $days ->
     [one] { $days } jour
    *[other] { $days } jours
 }{ $looked ->
-    [yes]  ; rien n’y a été décelé cette fois
+    [yes]  ; rien n’y a été décelé cette fois
    *[no] { "" }
 }
 
@@ -72,7 +72,7 @@ leaked-point = Point
 leaked-when = Fuites
 leaked-repairs-held = Tenue des réparations
 leaked-at-this-visit = À cette visite
-leaked-note = Une réparation est comptée comme tenant jusqu’à ce que la fuite soit retrouvée, donc au plus ce temps-là. Une pièce remplacée recommence son compte.
+leaked-note = Durée maximale : la réparation est supposée avoir tenu jusqu’au jour où la fuite a été retrouvée. Pour une pièce remplacée, le compte repart de zéro.
 leaked-on = { $day } ({ $repair ->
     [none] non réparé
     [others] réparé par d’autres

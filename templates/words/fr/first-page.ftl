@@ -14,48 +14,48 @@ plant-address = Adresse
 plant-category = Catégorie
 plant-in-service-since = En service depuis
 plant-complaint = Problème signalé
-plant-air-outside = Air extérieur
-plant-left = Laissée
+plant-air-outside = Température extérieure
+plant-left = État au départ
 plant-back-in-normal-operation = Retour à la marche normale
 
 outcome-repaired-proved = { $leaks ->
-    [one] Une fuite trouvée et réparée, réparation prouvée.
-   *[other] { $leaks } fuites trouvées et réparées, toutes les réparations prouvées.
+    [one] Une fuite trouvée et réparée ; la réparation a été vérifiée.
+   *[other] { CAPITAL(SPELLED($leaks)) } fuites trouvées et réparées ; chaque réparation a été vérifiée.
 }
 outcome-repaired-not-proved = { $leaks ->
-    [one] Une fuite trouvée et réparée ; la réparation n’est pas prouvée.
-   *[other] { $leaks } fuites trouvées et réparées ; { $proved ->
-        [0] aucune des réparations n’est prouvée
-        [one] une des réparations est prouvée
-       *[other] { $proved } des réparations sont prouvées
+    [one] Une fuite trouvée et réparée ; la réparation n’a pas été vérifiée.
+   *[other] { CAPITAL(SPELLED($leaks)) } fuites trouvées et réparées ; { $proved ->
+        [0] aucune réparation n’a été vérifiée
+        [one] une seule réparation a été vérifiée
+       *[other] { SPELLED($proved) } réparations ont été vérifiées
     }.
 }
-outcome-partly-repaired = { $leaks } fuites trouvées, { $repaired ->
+outcome-partly-repaired = { CAPITAL(SPELLED($leaks)) } fuites trouvées, { $repaired ->
     [one] une réparée
-   *[other] { $repaired } réparées
-} ; le reste est ouvert.
+   *[other] { SPELLED($repaired) } réparées
+} ; le reste est à réparer.
 outcome-left-open = { $leaks ->
-    [one] Une fuite trouvée et laissée ouverte.
-   *[other] { $leaks } fuites trouvées et laissées ouvertes.
+    [one] Une fuite trouvée, laissée sans réparation.
+   *[other] { CAPITAL(SPELLED($leaks)) } fuites trouvées, laissées sans réparation.
 }
-outcome-suspects-only = Une fuite est soupçonnée ; elle n’a pas été localisée.
+outcome-suspects-only = Une fuite est soupçonnée ; elle n’a pas été localisée.
 outcome-suspects-remain = { $suspects ->
-    [one] Un point suspect demeure.
-   *[other] Des points suspects demeurent.
+    [one] Il reste un point suspect.
+   *[other] Il reste des points suspects.
 }
-outcome-not-found-loss-stands = Du fluide frigorigène avait été perdu, et sa fuite n’a pas été trouvée.
-outcome-nothing-found = Recherche faite ; rien n’a été trouvé là où elle a porté.
+outcome-not-found-loss-stands = Du fluide frigorigène manquait ; la fuite n’a pas été trouvée.
+outcome-nothing-found = Recherche effectuée ; rien n’a été trouvé aux endroits contrôlés.
 outcome-repair-verified = { $repairs ->
-    [one] La réparation antérieure a été recontrôlée ; rien n’y a été décelé.
-   *[other] { $repairs } réparations antérieures ont été recontrôlées ; rien n’y a été décelé.
+    [one] La réparation antérieure a été recontrôlée ; rien n’y a été décelé.
+   *[other] { CAPITAL(SPELLED($repairs)) } réparations antérieures ont été recontrôlées ; rien n’y a été décelé.
 }
-outcome-gas-added = Du fluide frigorigène a été ajouté ; la fuite n’a été ni recherchée ni réparée.
+outcome-gas-added = Du fluide frigorigène a été ajouté ; la fuite n’a été ni recherchée ni réparée.
 outcome-changed-from-to = L’installation est passée du { $old } au { $new }.
 outcome-changed = L’installation est passée à un autre fluide frigorigène.
 outcome-other = { $purpose } : travail effectué.
 
 place-says = { $place } : { $what }
-because-holding = { $place } a déjà fui { $times } fois ; la dernière réparation tient depuis { $days ->
+because-holding = { $place } a déjà fui { SPELLED($times) } fois ; la dernière réparation tient depuis { $days ->
     [one] { $days } jour
    *[other] { $days } jours
 }.
@@ -66,18 +66,18 @@ because-lost-since = Depuis le { $day }, { $circuit ->
 because-missing-since = Il manquait { $mass } de fluide frigorigène dans { $circuit ->
     [none] l’installation
    *[other] le circuit { $circuit }
-} ; la dernière charge date du { $day }, et l’on ne sait pas si elle était complète.
+} ; la dernière charge date du { $day }, et l’on ne sait pas si elle était complète.
 because-lost = { $circuit ->
     [none] L’installation
    *[other] Le circuit { $circuit }
 } avait perdu { $mass } de fluide frigorigène.
 because-not-reached = { $places ->
     [one] Un endroit n’a pu être atteint et reste à contrôler.
-   *[other] { $places } endroits n’ont pu être atteints et restent à contrôler.
+   *[other] { CAPITAL(SPELLED($places)) } endroits n’ont pu être atteints et restent à contrôler.
 }
 
 # Ce qui est en gras dans la phrase : inséré dans la phrase suivante.
-leaked-times = a fui { $times } fois
+leaked-times = a fui { SPELLED($times) } fois
 leaking-again = { $place } { $strong } : { $found }. La dernière réparation{ $by ->
     [none] { "" }
     [others] , faite par d’autres,
@@ -87,13 +87,13 @@ leaking-again = { $place } { $strong } : { $found }. La dernière réparation{ 
    *[other] { $days } jours
 } au plus{ $seen ->
     [none] { "" }
-   *[other]  ; on l’a vue tenir pour la dernière fois le { $seen }
+   *[other]  ; on l’a vue tenir pour la dernière fois le { $seen }
 }.
-found-still-leaking = fuyait toujours
+found-still-leaking = fuyait encore
 still-leaking = { $place } { $strong }, { $days ->
     [one] { $days } jour
    *[other] { $days } jours
-} après la première constatation, le { $found } ; aucune réparation n’avait été faite.
+} après la première constatation ({ $found }) ; aucune réparation n’avait été faite.
 
 open-not-reached = { CAPITAL($place) } : reste à contrôler ({ $reason }).
 customer = client
@@ -104,7 +104,7 @@ waiting-cost = Au rythme constaté jusqu’ici, { $circuit ->
     [none] { "" }
    *[other] { " " }({ $co2e })
 }{ $running ->
-    [yes] , et la puissance frigorifique baisse au fur et à mesure.
+    [yes] , et la puissance frigorifique baisserait.
    *[no] { " " }dès la remise en marche.
 }
 
@@ -113,18 +113,18 @@ fact-overdue = En retard
 fact-then = Ensuite : { $next }
 fact-earlier-repairs = Réparations antérieures
 fact-earlier-repairs-checked = { $repairs ->
-    [one] { $repairs } recontrôlée, rien n’a été décelé
-   *[other] { $repairs } recontrôlées, rien n’a été décelé
+    [one] Une recontrôlée, rien n’a été décelé
+   *[other] { CAPITAL(SPELLED($repairs)) } recontrôlées, rien n’a été décelé
 }
 fact-repaired-places = { $places ->
     [one] Point réparé
-   *[other] { $places } points réparés
+   *[other] { CAPITAL(SPELLED($places)) } points réparés
 }
 fact-not-checked-again = Non recontrôlé au détecteur ni au produit moussant
 fact-checked-again = Recontrôlé : { $result }
 fact-all-checked-again = Tous recontrôlés, rien n’a été décelé
 fact-some-checked-again = { $checked } sur { $repaired } recontrôlés, rien n’a été décelé
-fact-detector-proved = détecteur éprouvé sur { $leak }
+fact-detector-proved = détecteur éprouvé sur une fuite étalon ({ $leak })
 fact-section-tested = Tronçon { $section }, essayé
 fact-circuits-tested = { $count ->
     [0] Circuit entier, essayé
@@ -133,12 +133,12 @@ fact-circuits-tested = { $count ->
 }
 fact-gas = gaz
 fact-test = { $gas } à { $pressure } pendant { $duration }{ $later ->
-    [yes]  ; fait avant une réparation ultérieure
+    [yes]  ; fait avant la dernière réparation
    *[no] { "" }
 }
 fact-nitrogen-a-day = { $mass } d’azote par jour
 fact-air-a-day = { $mass } d’air par jour
-fact-whole-under-vacuum = circuit entier sous vide{ " " }: rien de plus grand que { $rate }
+fact-whole-under-vacuum = circuit entier sous vide : aucune fuite décelée au-dessus de { $rate }
 fact-air-came-in = De l’air est entré
 fact-vacuum-test = sous vide pendant { $duration }
 fact-none-added = Rien d’ajouté

@@ -3,7 +3,7 @@
 mail-caution = Attention : { $caution } { $because }
 mail-leaking-again = Fuit de nouveau
 mail-waiting = Si rien n’est fait
-mail-still-open = Encore ouvert
+mail-still-open = En suspens
 mail-next = À venir
 mail-attached = Le rapport est joint.
 

@@ -2,14 +2,14 @@
 
 records-kind = Registre
 records-title = Registre : { $system }, au { $day }
-records-present = Une indication présente a été écrite ; si elle est exacte et suffisante, c’est à son auteur et au contrôleur de le dire.
+records-present = Une indication présente a été écrite ; qu’elle soit exacte et suffisante relève de son auteur et du contrôleur.
 records-files = Les fichiers sont nommés depuis la racine du carnet, chacun avec sa ligne. Les notes sont jointes à ce document sous forme de données, sans leurs parties privées.
 records-none-in-force = Pour ce site, les règles en vigueur au { $day } ne sont pas nommées, de sorte que rien n’est exigé. Ce que disent les notes figure néanmoins ci-dessous.
 records-undecided = Les règles en vigueur sur ce site au { $day } ne permettent pas de trancher si cette installation est concernée, de sorte que rien n’est exigé ici. Ce que disent les notes figure néanmoins ci-dessous.
 records-not-covered = Les règles en vigueur sur ce site au { $day } ne concernent pas cette installation, de sorte que rien n’est exigé. Ce que disent les notes figure néanmoins ci-dessous.
 records-all-there = Toutes les indications qu’exigent les règles en vigueur au { $day } sont inscrites.
 records-missing = Manquantes : { $missing } sur les { $fields } indications qu’exigent les règles en vigueur au { $day }.
-records-fields = Indications exigées : { $fields } ; manquantes : { $missing }.
+records-fields = Indications exigées : { $fields } ; manquantes : { $missing }.
 records-kept = Le registre est conservé au moins { $years } ans ({ $source }).
 records-of-system = L’installation
 records-of-visit = { $days }, { $purpose }
@@ -49,13 +49,13 @@ event-visit = visite : { $purpose }
 event-moved = { $kind }, { $why }
 event-with-cylinder = { $mass }, bouteille { $cylinder }
 event-pressure-test = essai de pression { $test }
-event-vacuum-test = essai de vide { $test }
+event-vacuum-test = essai de tenue au vide { $test }
 event-tested = { $circuit ->
     [none] L’installation
    *[other] Circuit { $circuit }
 }, tronçon { $section }
 event-inspection = contrôle d’étanchéité, tout ce qui est visible et accessible
-event-search-in-part = recherche, mais pas de tout ce qui est visible et accessible
+event-search-in-part = recherche partielle
 event-search = recherche de fuites
 event-leak-found = fuite trouvée
 event-repair = réparation

@@ -1,7 +1,7 @@
 # La situation de l’installation selon les règles en vigueur, et ce qu’elles demandent.
 
 because = { $rule }, { $source }
-because-own-date = date fixée par le technicien ; { $rule }, { $source }
+because-own-date = date fixée par le technicien ; { $rule }, { $source }
 check-every = { $source } : tous les { $months } mois
 not-before-hours = pas avant { $hours } h de marche
 report-loss = Déclarer la perte de { $percent } % de la charge en { $year }
@@ -22,27 +22,27 @@ legal-coverage = { $count ->
         [undecided] non tranché
        *[other] non concernés
     }
-} ; { $why }.
+} ; { $why }.
 legal-charge = Charge { $charge }{ $count ->
     [0] .
     [1] .
-   *[other] { " " }chacun.
+   *[other] { " " }par circuit.
 }
 legal-rate-without-category = { $circuit ->
     [none] L’installation
    *[other] Circuit { $circuit }
-} : taux de fuite de { $rate } ; aucune catégorie n’est notée, aucun seuil ne peut donc être nommé.
+} : taux de fuite de { $rate } ; aucune catégorie n’est notée, aucun seuil ne peut donc être nommé.
 legal-rate-not-over = { $circuit ->
     [none] L’installation
    *[other] Circuit { $circuit }
-} : taux de fuite de { $rate } ({ LOWER($method) }) ; seuil de { $trigger } % pour la catégorie { $category } : non dépassé.
+} : taux de fuite de { $rate } ({ LOWER($method) }) ; seuil de { $trigger } % pour la catégorie { $category } : non dépassé.
 legal-rate-over = { $circuit ->
     [none] L’installation
    *[other] Circuit { $circuit }
-} : taux de fuite de { $rate } ({ LOWER($method) }) ; seuil de { $trigger } % pour la catégorie { $category } : dépassé, ce qui demande la réparation dans les { $days } jours suivant l’appoint, ou { $shutdown } jours en cas d’arrêt d’un procédé industriel ({ $source }) ; { $extensions }.
+} : taux de fuite de { $rate } ({ LOWER($method) }) ; seuil de { $trigger } % pour la catégorie { $category } : dépassé, ce qui demande la réparation dans les { $days } jours suivant l’appoint, ou { $shutdown } jours en cas d’arrêt d’un procédé industriel ({ $source }) ; { $extensions }.
 legal-check-every = Contrôle d’étanchéité tous les { $months } mois.
-legal-detection-there = Un système de détection des fuites est obligatoire et présent ; il est contrôlé tous les 12 mois.
-legal-detection-missing = Un système de détection des fuites est obligatoire ; aucun n’est noté.
+legal-detection-there = Un système de détection des fuites est obligatoire et présent ; il est contrôlé tous les 12 mois.
+legal-detection-missing = Un système de détection des fuites est obligatoire ; aucun n’est noté.
 legal-automatic-detection = Un système automatique de détection des fuites est demandé si l’installation a été mise en service en 2017 ou après : { $source }, à vérifier.
 legal-records-kept = Les registres sont conservés { $years } ans ({ $source }).
 next-open-since = en suspens depuis le { $day }
@@ -54,4 +54,4 @@ next-what = { $count ->
    *[other] { $what } (circuits { $circuits })
 }
 next-searched-in-part = Une recherche a eu lieu depuis mais, d’après les notes, pas sur toutes les parties visibles et accessibles, comme l’exige un contrôle d’étanchéité
-covered-84-not-said = 15 lb ou plus d’une substance réglementée, ou d’un substitut de PRP supérieur à 53 (84.106(a)) ; la climatisation résidentielle et commerciale légère est exclue, et les notes ne disent pas si c’en est une
+covered-84-not-said = 15 lb ou plus d’une substance réglementée, ou d’un substitut de PRP supérieur à 53 (84.106(a)) ; la climatisation résidentielle et commerciale légère est exclue, et les notes ne disent pas si c’en est une

@@ -28,46 +28,46 @@ phrase-under-nitrogen = sous azote
 
 # Le résultat selon le technicien.
 phrase-found-and-repaired = trouvé et réparé
-phrase-found-left-open = trouvé, laissé ouvert
-phrase-not-found-loss-stands = non trouvé, la perte demeure
+phrase-found-left-open = trouvé, laissé sans réparation
+phrase-not-found-loss-stands = non trouvé, la perte reste inexpliquée
 phrase-nothing-found = rien trouvé
 phrase-repair-verified = réparation recontrôlée
 phrase-gas-added-not-repaired = appoint fait, non réparé
 phrase-retrofitted = fluide changé
 
 # Le résultat selon les preuves.
-phrase-every-leak-found-was-repaired-and-proved = chaque fuite trouvée a été réparée, chaque réparation prouvée
-phrase-repaired-but-no-proof-after-the-repair-is-noted = réparé, mais aucune preuve après la réparation n’est notée
-phrase-some-leaks-were-repaired-others-are-open = des fuites ont été réparées, d’autres sont ouvertes
-phrase-leaks-were-found-and-left-open = des fuites ont été trouvées et laissées ouvertes
+phrase-every-leak-found-was-repaired-and-proved = chaque fuite trouvée a été réparée, chaque réparation vérifiée
+phrase-repaired-but-no-proof-after-the-repair-is-noted = réparé, mais aucune vérification après la réparation n’est notée
+phrase-some-leaks-were-repaired-others-are-open = des fuites ont été réparées, d’autres restent à réparer
+phrase-leaks-were-found-and-left-open = fuite trouvée, laissée sans réparation
 phrase-there-are-suspicions-that-were-not-cleared = il reste des soupçons non levés
-phrase-refrigerant-had-been-lost-and-its-leak-was-not-found = du fluide avait été perdu, et sa fuite n’a pas été trouvée
+phrase-refrigerant-had-been-lost-and-its-leak-was-not-found = du fluide manquait, la fuite n’a pas été trouvée
 phrase-searched-nothing-found = recherche faite, rien trouvé
 phrase-earlier-repairs-were-looked-at-again-nothing-was-shown-there = des réparations antérieures ont été recontrôlées, rien n’y a été décelé
 phrase-refrigerant-was-added-no-search-and-no-repair-are-noted = du fluide a été ajouté, ni recherche ni réparation ne sont notées
 phrase-changed-to-another-refrigerant = passé à un autre fluide frigorigène
-phrase-no-search-no-leak-and-no-proof-are-noted = ni recherche, ni fuite, ni preuve ne sont notées
-phrase-no-proof-after-the-last-repair-bears-it-or-a-test-after-it-lost-p = aucune preuve après la dernière réparation ne l’appuie, ou un essai ultérieur a perdu de la pression
+phrase-no-search-no-leak-and-no-proof-are-noted = ni recherche, ni fuite, ni vérification ne sont notées
+phrase-no-proof-after-the-last-repair-bears-it-or-a-test-after-it-lost-p = aucune vérification après la dernière réparation ne l’appuie, ou un essai ultérieur a perdu de la pression
 phrase-no-repair-is-noted-here-or-earlier = aucune réparation n’est notée, ici ou plus tôt
 
 # Constats et leur état.
 phrase-suspect = suspect
 phrase-defect = défaut
 phrase-repaired-earlier-holding = réparé auparavant, tient
-phrase-repaired-proved = réparé, prouvé
-phrase-repaired-not-proved = réparé, non prouvé
+phrase-repaired-proved = réparé, vérifié
+phrase-repaired-not-proved = réparé, non vérifié
 phrase-temporary-repair = réparation provisoire
 phrase-temporary = provisoire
-phrase-open = ouvert
-phrase-left-open = laissé ouvert
+phrase-open = en suspens
+phrase-left-open = laissé sans réparation
 phrase-suspect-cleared = soupçon levé
 phrase-new = nouveau
-phrase-still-leaking = fuit toujours
-phrase-leaking-again-at-the-same-place = fuit de nouveau au même endroit
+phrase-still-leaking = fuyait encore
+phrase-leaking-again-at-the-same-place = a fui de nouveau au même endroit
 phrase-repaired-holding = réparé, tient
 phrase-repaired-not-re-tested = réparé, non recontrôlé
 phrase-nothing-shown = rien n’a été décelé
-phrase-not-looked-at = non examiné
+phrase-not-looked-at = non examiné à cette visite
 phrase-taken-out = déposé
 phrase-others = d’autres
 
@@ -83,7 +83,7 @@ phrase-a-break-or-a-jet-was-seen-heard-or-felt = une rupture ou un jet a été v
 
 # Méthodes de recherche et d’essai.
 phrase-visual = examen visuel
-phrase-oil = traces d’huile
+phrase-oil = huile
 phrase-ice = glace ou givre
 phrase-corrosion = corrosion
 phrase-sound = bruit
@@ -98,9 +98,9 @@ phrase-dye = traceur fluorescent
 phrase-litmus = papier tournesol
 phrase-halide = lampe haloïde
 phrase-pressure-test = essai de pression
-phrase-vacuum-test = essai de vide
+phrase-vacuum-test = essai de tenue au vide
 phrase-pressure-test-of-its-section = essai de pression de son tronçon
-phrase-vacuum-test-of-its-section = essai de vide de son tronçon
+phrase-vacuum-test-of-its-section = essai de tenue au vide de son tronçon
 phrase-tightness = étanchéité
 phrase-strength = résistance
 
@@ -159,20 +159,20 @@ phrase-leak-found = fuite trouvée
 phrase-repaired = réparé
 phrase-checked = contrôlé
 phrase-verified = recontrôlé
-phrase-occupied = occupé
+phrase-occupied = local occupé
 phrase-machinery-room = salle des machines
 phrase-open-air = plein air
 phrase-annualizing = annualisation
 phrase-rolling-average = moyenne glissante
 
 # Repères au fil du temps.
-phrase-found-leaking-again-after-a-repair = retrouvé fuyant après une réparation
-phrase-found-still-leaking = trouvé toujours fuyant
-phrase-repaired-and-noted-as-proved = réparé et noté comme prouvé
+phrase-found-leaking-again-after-a-repair = fuite retrouvée après une réparation
+phrase-found-still-leaking = fuite toujours présente
+phrase-repaired-and-noted-as-proved = réparé et noté comme vérifié
 phrase-repaired-for-the-time-being-or-shut-off = réparé à titre provisoire, ou isolé
 phrase-suspected = soupçonné
 phrase-suspicion-cleared = soupçon levé
-phrase-looked-at-nothing-shown-ok-3-for-three-visits-together = contrôlé, rien ne s’est montré ; ok×3 pour trois visites ensemble
+phrase-looked-at-nothing-shown-ok-3-for-three-visits-together = contrôlé, rien n’a été décelé ; ok×3 : trois visites de suite
 phrase-only-a-test-of-its-section-held = seul un essai de son tronçon a tenu
 phrase-not-reached = non atteint
 phrase-part-replaced-the-count-starts-anew = pièce remplacée, le compte repart de zéro
