@@ -44,7 +44,7 @@ point-leaking-again = de nuevo con fuga en el mismo punto: { $days ->
     [none] nosotros
     [others] otros
    *[other] { $by }
-}; ha tenido fuga { $times } veces
+}; ha tenido fuga { SPELLED($times) } veces
 point-repaired-holding = reparado, aguanta, { $days ->
     [one] { $days } día
    *[other] { $days } días
