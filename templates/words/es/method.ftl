@@ -29,6 +29,7 @@ room-equipped = { $has ->
    *[detector] Según las notas, detector de gas: { $detector }.
 }
 safety-class = { $refrigerant } es de la clase de seguridad { $class }.
+safety-can-suffocate = No es inflamable, pero puede asfixiar, primero en las zonas bajas.
 safety-can-burn = Puede arder: mantener lejos las fuentes de ignición, ventilar y usar herramientas y detectores aptos para él.
 safety-is-toxic = Es tóxico: salir del local si suena la alarma y entrar solo con protección respiratoria.
 search-title = Búsquedas
