@@ -25,7 +25,7 @@ history-complete-unknown = { $circuit ->
 history-points-note = Primero van los que necesitan una reparación duradera. Las fugas son las de la pieza montada ahora; con una pieza nueva la cuenta empieza de cero. Los días van de cada reparación al día en que el punto se halló de nuevo con fuga.
 history-cures-note = Un punto necesita una reparación duradera si la pieza montada ahora ha tenido fuga más de una vez, se dejó con fuga o solo se reparó de forma provisional.
 history-systems-note = Perdido es lo que se halló en falta en las visitas de estas notas, en todos los años.
-history-earlier-note = Tomado de registros anteriores a estas notas o de otros; marcado con * en el dibujo.
+history-earlier-note = Tomado de registros anteriores a estas notas o de terceros; marcado con * en el dibujo.
 
 # Cabezas de columna.
 head-leaks = Fugas

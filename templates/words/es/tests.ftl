@@ -53,7 +53,7 @@ chart-time-since-start = Tiempo desde el inicio
 chart-time-since-isolation = Tiempo desde el aislamiento
 chart-measured = medido
 chart-corrected = corregido a la temperatura inicial
-chart-alt-corrected = Corregida a la temperatura del principio: de { $first } a { $last }.
+chart-alt-corrected = Corregida a la temperatura inicial: de { $first } a { $last }.
 chart-late-slope = pendiente del último tercio
 chart-largest-leak = mayor fuga aún posible, por sí sola
 chart-limit = { $by ->
@@ -211,8 +211,8 @@ water-note-air = No se leyó el tubo más caliente: se toma a la temperatura del
 
 # Lo que significa en servicio el límite de un ensayo.
 
-service-between = En servicio, con vapor de { $refrigerant } a { $pressure } en el interior, por una abertura de ese tamaño escaparían entre { $low } y { $high }; el ensayo no permite precisar más.
-service-molecular-only = En servicio, con vapor de { $refrigerant } a { $pressure } en el interior, por una abertura de ese tamaño escaparían { $rate } en flujo molecular; el flujo viscoso no se puede calcular, pues no se dispone de la viscosidad de { $refrigerant }.
+service-between = En servicio, con vapor de { $refrigerant } en el interior a { $pressure }, por una abertura de ese tamaño escaparían entre { $low } y { $high }; el ensayo no permite precisar más.
+service-molecular-only = En servicio, con vapor de { $refrigerant } en el interior a { $pressure }, por una abertura de ese tamaño escaparían { $rate } en flujo molecular; el flujo viscoso no se puede calcular, pues no se dispone de la viscosidad de { $refrigerant }.
 service-inwards = En servicio, { $refrigerant } está aquí a { $pressure }, no por encima de la presión del aire exterior: por una fuga entraría aire, no saldría refrigerante.
 service-pressure-title = Presión de { $refrigerant } en servicio
 service-viscous-title = Ese límite en servicio, como vapor de { $refrigerant }, flujo viscoso

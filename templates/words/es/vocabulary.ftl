@@ -175,7 +175,7 @@ phrase-suspicion-cleared = sospecha descartada
 phrase-looked-at-nothing-shown-ok-3-for-three-visits-together = revisado, no se detectó nada; ok×3: tres revisiones seguidas
 phrase-only-a-test-of-its-section-held = solo aguantó un ensayo de su tramo
 phrase-not-reached = no alcanzado
-phrase-part-replaced-the-count-starts-anew = pieza cambiada, la cuenta empieza de cero
+phrase-part-replaced-the-count-starts-anew = pieza sustituida, la cuenta empieza de cero
 phrase-part-taken-out = pieza retirada
 phrase-by-others-or-from-earlier-records = por otros, o según registros anteriores
 
