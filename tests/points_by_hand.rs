@@ -36,7 +36,7 @@ const BY_HAND: &[Row] = &[
         &[
             (
                 SOLENOID,
-                "leaking again at the same place: 252 days after a repair by others; leaked 2 times",
+                "leaking again at the same place: 252 days after a repair by others; leaked twice",
             ),
             (RECEIVER, "new"),
             (DRIER, "new"),

@@ -217,8 +217,8 @@ fn page_ids() -> impl Iterator<Item = (&'static str, &'static str)> {
         .filter_map(|(id, _)| Some((id, id.strip_prefix("page-")?)))
 }
 
-/// `CAPITAL($text)` begins a sentence, `LOWER($text)` stands within one; `SPELLED($count)` writes a small count in words where the
-/// language has `spelled-counts`.
+/// `CAPITAL($text)` begins a sentence, `LOWER($text)` stands within one, `SMALL($text)` is a sentence within one, of which only the
+/// first letter is made small; `SPELLED($count)` writes a small count in words where the language has `spelled-counts`.
 fn add_functions(bundle: &mut FluentBundle<FluentResource>) {
     let spelled: Vec<String> = bundle
         .get_message("spelled-counts")
@@ -231,6 +231,12 @@ fn add_functions(bundle: &mut FluentBundle<FluentResource>) {
         FluentValue::from(match positional.first() {
             Some(FluentValue::String(text)) => crate::text::capital(text),
             Some(FluentValue::Number(number)) => number.as_string().into_owned(),
+            _ => String::new(),
+        })
+    });
+    let _ = bundle.add_function("SMALL", |positional, _| {
+        FluentValue::from(match positional.first() {
+            Some(FluentValue::String(text)) => crate::text::small(text),
             _ => String::new(),
         })
     });

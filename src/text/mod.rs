@@ -16,5 +16,5 @@ pub use message::{Message, Text};
 pub use nearest::{nearest, or_list, quoted_or};
 pub use noted::Noted;
 pub use render::{Look, render, summary, to_json};
-pub use sentence::{capital, ended, sentence};
+pub use sentence::{capital, ended, sentence, small};
 pub use source::{FileId, Source, Sources, Span};

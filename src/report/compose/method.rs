@@ -2,6 +2,7 @@
 
 use crate::language::clock;
 use crate::quantity::print;
+use crate::refrigerant::{Refrigerant, SafetyClass};
 use crate::report::compose::points::{not_reached, place_name};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{
@@ -11,6 +12,7 @@ use crate::text::{Message, sentence};
 use crate::vocabulary::Word;
 use crate::vocabulary::site_file::RoomKind;
 use crate::working::room::{Room, may_be_stated};
+use crate::working::vacuum_test::AIR;
 
 /// What was checked for safety, and cautions of this refrigerant.
 pub fn safety(scene: &Scene<'_>) -> Safety {
@@ -157,6 +159,9 @@ fn cautions(scene: &Scene<'_>) -> Vec<String> {
                 .with("refrigerant", refrigerant.designation)
                 .with("class", class.to_string()),
         ];
+        if may_suffocate_only(refrigerant, class) {
+            said.push(Message::of("safety-can-suffocate"));
+        }
         if class.is_flammable() {
             said.push(Message::of("safety-can-burn"));
         }
@@ -170,6 +175,13 @@ fn cautions(scene: &Scene<'_>) -> Vec<String> {
         }
     }
     cautions
+}
+
+/// Whether what is dangerous in it is that it displaces the air: neither flammable nor more toxic, and heavier than air, so that
+/// it gathers in low places first (common practice).
+fn may_suffocate_only(refrigerant: &Refrigerant, class: SafetyClass) -> bool {
+    let harmless = !class.is_flammable() && !class.is_more_toxic();
+    harmless && refrigerant.molar_mass_kg_per_kmol() > AIR.1
 }
 
 /// Searches, what was not reached, and what the methods could not show.
@@ -429,5 +441,25 @@ pub fn used(scene: &Scene<'_>) -> Part {
     Part {
         facts,
         ..Part::default()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_heavier_than_air_and_else_harmless_is_said_to_suffocate() {
+        let said = |designation| {
+            let refrigerant = crate::refrigerant::find(designation).unwrap();
+            may_suffocate_only(refrigerant, refrigerant.safety_class.unwrap().value)
+        };
+        for heavy in ["R-449A", "R-134a", "R-744"] {
+            assert!(said(heavy), "{heavy}");
+        }
+        // Water vapour is lighter, R-123 toxic, R-32 flammable, ammonia all three.
+        for other in ["R-718", "R-123", "R-32", "R-717"] {
+            assert!(!said(other), "{other}");
+        }
     }
 }

@@ -29,6 +29,7 @@ room-equipped = { $has ->
    *[detector] Laut Notizen Gaswarngerät: { $detector }.
 }
 safety-class = { $refrigerant } gehört zur Sicherheitsklasse { $class }.
+safety-can-suffocate = Es ist nicht brennbar, kann aber zum Ersticken führen, zuerst an tief gelegenen Stellen.
 safety-can-burn = Es kann brennen: Zündquellen fernhalten, lüften und nur Werkzeuge und Lecksuchgeräte verwenden, die dafür zugelassen sind.
 safety-is-toxic = Es ist giftig: bei Alarm den Raum verlassen und nur mit Atemschutz betreten.
 search-title = Lecksuchen

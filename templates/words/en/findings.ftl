@@ -43,7 +43,10 @@ point-leaking-again = leaking again at the same place: { $days ->
 } after a repair by { $by ->
     [none] us
    *[other] { $by }
-}; leaked { $times } times
+}; leaked { $times ->
+    [2] twice
+   *[other] { $times } times
+}
 point-repaired-holding = repaired, holding, { $days ->
     [one] { $days } day
    *[other] { $days } days
@@ -79,7 +82,7 @@ leaked-on = { $day } ({ $repair ->
     [temporary] for the time being
    *[done] repaired
 }{ $old ->
-    [yes] , old part
+    [yes] ; that part since replaced
    *[no] { "" }
 })
 days-held = { $days ->

@@ -15,7 +15,7 @@ plant-category = Category
 plant-in-service-since = In service since
 plant-complaint = Complaint
 plant-air-outside = Air outside
-plant-left = Left
+plant-left = Left as
 plant-back-in-normal-operation = Back in normal operation
 
 outcome-repaired-proved = { $leaks ->
@@ -42,8 +42,8 @@ outcome-suspects-remain = { $suspects ->
 outcome-not-found-loss-stands = Refrigerant had been lost, and its leak was not found.
 outcome-nothing-found = Searched; nothing was found where the search reached.
 outcome-repair-verified = { $repairs ->
-    [one] The earlier repair was checked again; nothing was shown there.
-   *[other] { CAPITAL(SPELLED($repairs)) } earlier repairs were checked again; nothing was shown there.
+    [one] The earlier repair was checked again; nothing was found there.
+   *[other] { CAPITAL(SPELLED($repairs)) } earlier repairs were checked again; nothing was found there.
 }
 outcome-gas-added = Refrigerant was added; the leak was neither searched for nor repaired.
 outcome-changed-from-to = The system was changed from { $old } to { $new }.
@@ -51,7 +51,10 @@ outcome-changed = The system was changed to another refrigerant.
 outcome-other = { $purpose } carried out.
 
 place-says = { $place }: { $what }
-because-holding = { $place } has leaked { SPELLED($times) } times; its last repair has held { $days ->
+because-holding = { $place } has leaked { $times ->
+    [2] twice
+   *[other] { SPELLED($times) } times
+}; its last repair has held { $days ->
     [one] { $days } day
    *[other] { $days } days
 } so far.
@@ -73,7 +76,10 @@ because-not-reached = { $places ->
 }
 
 # What of a sentence is printed strong: put into the sentence that follows.
-leaked-times = has leaked { SPELLED($times) } times
+leaked-times = has leaked { $times ->
+    [2] twice
+   *[other] { SPELLED($times) } times
+}
 leaking-again = { $place } { $strong }: { $found }. The last repair{ $by ->
     [none] { "" }
    *[other] , by { $by },
@@ -110,15 +116,15 @@ fact-next = Next
 fact-overdue = Overdue
 fact-then = Next: { $next }
 fact-earlier-repairs = Earlier repairs
-fact-earlier-repairs-checked = { CAPITAL(SPELLED($repairs)) } checked again, nothing shown
+fact-earlier-repairs-checked = { CAPITAL(SPELLED($repairs)) } checked again, nothing found
 fact-repaired-places = { $places ->
     [one] Repaired place
    *[other] { CAPITAL(SPELLED($places)) } repaired places
 }
 fact-not-checked-again = Not checked again with a detector or bubbles
 fact-checked-again = Checked again, { $result }
-fact-all-checked-again = All checked again, nothing shown
-fact-some-checked-again = { $checked } of { $repaired } checked again, nothing shown
+fact-all-checked-again = All checked again, nothing found
+fact-some-checked-again = { $checked } of { $repaired } checked again, nothing found
 fact-detector-proved = detector proved on { $leak }
 fact-section-tested = Section { $section }, tested
 fact-circuits-tested = { $count ->

@@ -11,8 +11,8 @@ history-nothing-came-back = By these notes no part that is there now has leaked 
 history-absence = The absence of a record is not the absence of a leak: a year without an entry is one of which nothing is noted, not one without a leak.
 history-looked-at = A place that was looked at without a sign showed nothing at that visit, by the method of that visit; a smaller leak may have been there.
 history-visits = { $visits ->
-    [one] One visit of this book, and the earlier records in it.
-   *[other] { CAPITAL(SPELLED($visits)) } visits of this book, and the earlier records in it.
+    [one] One visit in this book, with earlier records.
+   *[other] { CAPITAL(SPELLED($visits)) } visits in this book, with earlier records.
 }
 history-complete-since = { $circuit ->
     [none] The record of refrigerant is complete only since { $day }.
@@ -41,7 +41,7 @@ head-its-outcome = Its outcome
 head-what = What
 head-moved = Mass
 head-by = By
-head-told-by = Told by
+head-told-by = Source
 head-visit = Visit
 head-purpose = Purpose
 head-outcome = Outcome

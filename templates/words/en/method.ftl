@@ -7,12 +7,12 @@ checked-not-ventilated = not ventilated
 checked-locked-off = locked off
 checked-not-locked-off = not locked off
 checked-ignition = sources of ignition: { $sources }
-room-machinery = { CAPITAL($room) } (machinery room): the limits for occupied rooms do not apply; the local code asks for ventilation and a gas detector.
-room-size-wanted = { CAPITAL($room) }: { $refrigerant } is flammable or toxic and can reach this occupied room, whose size is not noted. Whether its limit would be passed is not known.
-room-size-not-noted = { CAPITAL($room) } (occupied): its size is not noted, so that its limit is not checked.
+room-machinery = Room { $room } (machinery room): the limits for occupied rooms do not apply; the local code asks for ventilation and a gas detector.
+room-size-wanted = Room { $room }: { $refrigerant } is flammable or toxic and can reach this occupied room, whose size is not noted. Whether its limit would be passed is not known.
+room-size-not-noted = Room { $room } (occupied): its size is not noted, so that its limit is not checked.
 room-concentration = { $circuit ->
-    [none] { CAPITAL($room) } (occupied): if all of the system came out and mixed evenly, the air would hold { $concentration } of { $refrigerant }.
-   *[other] { CAPITAL($room) } (occupied): if all of circuit { $circuit } came out and mixed evenly, the air would hold { $concentration } of { $refrigerant }.
+    [none] Room { $room } (occupied): if all of the system came out and mixed evenly, the air would hold { $concentration } of { $refrigerant }.
+   *[other] Room { $room } (occupied): if all of circuit { $circuit } came out and mixed evenly, the air would hold { $concentration } of { $refrigerant }.
 }
 room-no-limit = No limit that was read in its source is held for it, so that none is compared: verify by the local code.
 room-limit = { $above ->
@@ -29,12 +29,13 @@ room-equipped = { $has ->
    *[detector] As noted, gas detector: { $detector }.
 }
 safety-class = { $refrigerant } is of safety class { $class }.
+safety-can-suffocate = It is not flammable, but it can suffocate, first in low places.
 safety-can-burn = It can burn: keep sources of ignition away, ventilate, and use tools and detectors rated for it.
 safety-is-toxic = It is toxic: leave the room at an alarm and enter only with breathing protection.
 search-title = Searches
 search-plant = plant { $state }
 search-background = background { $background }
-head-for = For
+head-for = Lasted
 head-method = Method
 head-where = Where
 head-conditions = Conditions

@@ -24,7 +24,7 @@ account-circuit = { $circuit ->
    *[other] Circuito { $circuit }
 }
 account-earlier-record = registro anterior
-account-this-book = este libro
+account-this-book = estas notas
 account-added-before = Refrigerante añadido antes, saldo de cada intervención
 account-complete-since = Completo solo desde el { $day }.
 head-when = Cuándo

@@ -15,11 +15,11 @@ caution-certificate-category-wrong = la categoría { $category } de { $person } 
 phrase-the-law-asks-for-a-certificate-that-covers-the-work-what-was-done = La ley exige un certificado que cubra el trabajo: lo hecho sin él puede no contar.
 caution-certificate-expired = el certificado de { $person } estaba caducado el { $day }
 phrase-work-on-refrigerant-circuits-is-for-certified-people-a-leak-check = El trabajo en circuitos frigoríficos es para personas certificadas; un control de fugas o una reparación de quien no lo está puede no contar.
-caution-certificate-missing = { $person } trabajó en el circuito, y el libro no contiene ningún certificado de esa persona
+caution-certificate-missing = { $person } trabajó en el circuito, y en las notas no figura ningún certificado de esa persona
 phrase-work-on-refrigerant-circuits-is-for-certified-people-and-the-reco = El trabajo en circuitos frigoríficos es para personas certificadas, y su registro tiene que nombrar el certificado; un control de fugas o una reparación de quien no lo tiene puede no contar.
 caution-charged-without-evacuation = { $circuit ->
     [none] la instalación se cargó
-   *[other] el circuito { $circuit } se cargó
+   *[other] el circuito «{ $circuit }» se cargó
 } después del ensayo «{ $test }» sin hacer vacío entre medias
 phrase-test-gas-and-moisture-left-inside-raise-the-pressures-spoil-the-o = El gas de ensayo y la humedad que quedan dentro elevan las presiones, estropean el aceite y hacen dudosas la carga y toda lectura posterior de presión.
 caution-cylinder-does-not-add-up = la botella «{ $cylinder }» pesaba { $mass } { $than ->
@@ -32,7 +32,7 @@ caution-detector-not-proved = { $detector ->
    *[other] el detector «{ $detector }»
 } no se probó con una fuga de referencia el { $day }
 phrase-a-sensor-that-is-worn-flooded-or-switched-off-is-silent-everywher = Un sensor gastado, saturado o apagado calla en todas partes, y el silencio se toma por estanqueidad.
-caution-drier-not-replaced = el circuito se abrió aquí, y no consta nada de su filtro deshidratador
+caution-drier-not-replaced = en esta reparación se abrió el circuito, y no consta si se cambió el filtro deshidratador
 phrase-a-drier-that-has-been-open-to-the-air-takes-up-moisture-and-is-so = Un filtro deshidratador que ha estado abierto al aire toma humedad y se agota pronto; el agua que queda dentro forma ácido, hielo en la válvula de expansión y nuevas fugas.
 caution-dye-from-earlier-leak = el tinte en «{ $finding }» puede venir de una fuga anterior
 phrase-dye-stays-where-it-came-out-and-glows-for-years-this-may-be-the-o = El tinte se queda donde salió y brilla durante años: este puede ser el de la fuga antigua.
@@ -43,14 +43,14 @@ caution-flame-near-flammable = se usó una llama ({ $method ->
 phrase-leaking-gas-can-catch-fire-or-explode-at-the-flame = El gas que escapa puede incendiarse o explotar en la llama.
 caution-gas-added-without-repair = se añadió refrigerante { $circuit ->
     [none] a la instalación
-   *[other] al circuito { $circuit }
+   *[other] al circuito «{ $circuit }»
 } mientras una fuga conocida sigue abierta
 phrase-what-was-added-leaks-out-again-where-a-rule-covers-the-system-the = Lo añadido vuelve a escapar. Donde una norma se aplica a la instalación, la adición inicia el plazo para la reparación.
 caution-gas-added-without-search = se añadió refrigerante { $circuit ->
     [none] a la instalación
-   *[other] al circuito { $circuit }
+   *[other] al circuito «{ $circuit }»
 } y no se buscó la fuga
-phrase-refrigerant-is-not-used-up-what-is-missing-has-leaked-and-what-wa = El refrigerante no se gasta: lo que falta se ha fugado, y lo añadido lo seguirá. Donde una norma se aplica a la instalación, la adición inicia el plazo para encontrar y reparar la fuga.
+phrase-refrigerant-is-not-used-up-what-is-missing-has-leaked-and-what-wa = El refrigerante no se gasta: lo que falta se ha fugado, y lo añadido acabará escapando también. Donde una norma se aplica a la instalación, la adición inicia el plazo para encontrar y reparar la fuga.
 caution-gauge-beyond-its-range = { $pressure } queda fuera del rango del manómetro del ensayo «{ $test }»
 phrase-beyond-its-range-a-gauge-is-wrong-or-damaged-and-so-is-what-the-t = Fuera de su rango un manómetro indica mal o se daña, y con él lo que muestra el ensayo.
 caution-hold-at-moving-temperature = un ensayo de presión sin temperatura estable es la única comprobación de «{ $finding }»
@@ -72,25 +72,25 @@ caution-method-blind-to-refrigerant = { $method ->
 phrase-litmus-turns-with-ammonia-only-and-the-flame-of-the-torch-colours = El papel de tornasol solo vira con amoníaco, y la llama de la lámpara solo se colorea con cloro: con otros refrigerantes ambos no muestran nada, por grande que sea la fuga.
 caution-moisture-read-as-leak = «{ $finding }» se basa en una subida que se estabiliza
 phrase-a-leak-goes-on-rising-to-the-pressure-of-the-air-a-rise-that-leve = Con una fuga la presión sube hasta la del aire. Una subida que se estabiliza es humedad, o gas que sale del aceite: buscar una fuga que no existe cuesta un día, y el agua se queda dentro.
-caution-moved-more-than-charge = { $mass } { $kind ->
-    [charged] cargados { $circuit ->
+caution-moved-more-than-charge = { $kind ->
+    [charged] se cargaron { $mass } { $circuit ->
         [none] en la instalación
-       *[other] en el circuito { $circuit }
+       *[other] en el circuito «{ $circuit }»
     }
-    [recovered] recuperados { $circuit ->
+    [recovered] se recuperaron { $mass } { $circuit ->
         [none] de la instalación
-       *[other] del circuito { $circuit }
+       *[other] del circuito «{ $circuit }»
     }
-   *[other] liberados { $circuit ->
+   *[other] se liberaron { $mass } { $circuit ->
         [none] de la instalación
-       *[other] del circuito { $circuit }
+       *[other] del circuito «{ $circuit }»
     }
-} son más que su carga completa de { $full }
+}, más que su carga completa de { $full }
 phrase-it-is-most-likely-a-slip-a-decimal-point-lost-pounds-read-as-kilo = Lo más probable es un descuido: una coma perdida, libras leídas como kilogramos, el peso bruto de una botella tomado por el neto, o el movimiento de otro circuito. El balance y la tasa de fuga se apoyan en ello.
 caution-no-bubbles-too-soon = una solución jabonosa observada menos de 20 min es la única comprobación de «{ $finding }»
 phrase-a-small-leak-may-take-many-minutes-to-raise-a-bubble-a-short-look = Una fuga pequeña puede tardar muchos minutos en levantar una burbuja; una mirada breve solo muestra que la fuga no es grande.
 caution-oil-at-service-valve = el aceite es el único indicio en «{ $finding }»
-phrase-drops-from-the-hoses-stay-at-a-service-valve-after-every-service-t = Gotas de las mangueras quedan en una válvula de servicio tras cada intervención; no indican que fugue.
+phrase-drops-from-the-hoses-stay-at-a-service-valve-after-every-service-t = Gotas de las mangueras quedan en una válvula de servicio tras cada intervención; no indican que haya fuga.
 caution-outcome-beyond-evidence = «{ $claim }» va más allá de lo que muestran las notas: { $shown }
 phrase-the-report-prints-what-was-shown-and-says-on-its-first-page-that-m = El informe imprime lo que se mostró, y dice en su primera página que se afirmó más.
 caution-oxygen-or-air-used = el ensayo «{ $test }» se hizo con { $gas ->
@@ -101,13 +101,13 @@ phrase-oxygen-or-compressed-air-and-oil-can-explode-air-also-leaves-mois = El ox
 caution-pressure-above-plate = el ensayo «{ $test }» se hizo a { $pressure }, por encima de los { $plate } de la placa
 phrase-a-part-held-above-the-pressure-it-was-made-for-can-burst-at-once-o = Una pieza mantenida por encima de la presión para la que se hizo puede reventar, enseguida o más tarde.
 caution-pressure-test-as-leak-inspection = un ensayo de presión o de vacío ocupa aquí el lugar de una búsqueda
-phrase-such-a-test-shows-that-a-circuit-leaks-or-does-not-never-where-it = Un ensayo así muestra si un circuito fuga o no, nunca dónde; por sí solo no cuenta como control de fugas.
+phrase-such-a-test-shows-that-a-circuit-leaks-or-does-not-never-where-it = Un ensayo así muestra si un circuito tiene fuga o no, nunca dónde; por sí solo no cuenta como control de fugas.
 caution-proof-before-repair = «{ $finding }» se reparó otra vez después de su última comprobación
 phrase-a-test-made-before-the-last-work-at-a-joint-does-not-show-how-the = Un ensayo hecho antes del último trabajo en una unión no muestra cómo está la unión ahora.
 caution-proof-coarser-than-leak = la única comprobación de «{ $finding }» no podría haber mostrado esa fuga
 phrase-the-detector-would-have-been-silent-before-the-repair-as-well-its = El detector también habría callado antes de la reparación; su silencio no prueba nada.
 caution-proved-by-looking = la reparación de «{ $finding }» se comprobó solo mirando
-phrase-a-joint-can-leak-for-weeks-before-oil-or-a-low-charge-shows-it-th = Una unión puede fugar semanas antes de que lo muestre el aceite o una carga baja; que no se vea ningún indicio muestra muy poco.
+phrase-a-joint-can-leak-for-weeks-before-oil-or-a-low-charge-shows-it-th = Una unión puede perder durante semanas antes de que lo muestre el aceite o una carga baja; que no se vea ningún indicio muestra muy poco.
 caution-recovered-gas-to-another-owner = la botella «{ $cylinder }» contenía gas recuperado en este lugar: { $site }
 phrase-used-gas-may-carry-moisture-acid-and-other-gases-from-the-first-p = El gas usado puede llevar humedad, ácido y otros gases de la primera instalación a la segunda; algunas leyes solo lo dejan cambiar de dueño cuando un regenerador lo ha limpiado y analizado.
 caution-reference-leak-of-another-kind = el detector se probó con { $tried } y se usó para { $held }
@@ -141,7 +141,7 @@ caution-test-coarser-than-limit = el ensayo «{ $test }» no puede mostrar este 
 phrase-a-leak-of-the-limit-would-not-have-moved-the-gauge-by-one-step-th = Una fuga igual al límite no habría movido el manómetro ni una división: que se quedara quieto no muestra nada sobre el límite.
 caution-test-gas-with-refrigerant-inside = el ensayo «{ $test }» introdujo gas de ensayo { $circuit ->
     [none] en la instalación
-   *[other] en el circuito { $circuit }
+   *[other] en el circuito «{ $circuit }»
 } con refrigerante todavía dentro
 phrase-the-mixture-cannot-be-recovered-as-refrigerant-and-goes-to-waste-o = La mezcla no se puede recuperar como refrigerante y acaba como residuo o en el aire; la presión del líquido se suma, y el ensayo no muestra nada.
 caution-test-too-short = una subida del vacío de { $minutes } min es la única comprobación de «{ $finding }»
@@ -157,11 +157,11 @@ phrase-a-change-of-pressure-becomes-a-leak-rate-only-with-the-volume-wit = Un ca
 caution-wrong-cylinder = { $kind ->
     [charged] se cargó { $held } { $circuit ->
         [none] en la instalación
-       *[other] en el circuito { $circuit }
+       *[other] en el circuito «{ $circuit }»
     }, que contiene { $wanted }
    *[recovered] se recuperó { $wanted } { $circuit ->
         [none] de la instalación
-       *[other] del circuito { $circuit }
+       *[other] del circuito «{ $circuit }»
     } en una botella de { $held }
 }
 phrase-a-mixture-has-unknown-pressures-and-an-unknown-safety-class-and-s = Una mezcla tiene presiones desconocidas y una clase de seguridad desconocida, y estropea ambos gases; a menudo solo se puede destruir.

@@ -8,8 +8,8 @@ date-two-days-of-two-months = { $from } y { $to }
 date-from-to = { $from } al { $to }
 date-moment = { $day }, { $clock }
 and-list = { $head } y { $last }
-# Los números en letras concuerdan en género; se escriben en cifras.
-spelled-counts = ningún
+# Del dos al doce, en letras. Uno concuerda en género: cada frase lo dice por sí misma, y las tablas ponen cifras.
+spelled-counts = ningún|un|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|once|doce
 count = { $count }
 unit-year = año
 unit-day = día

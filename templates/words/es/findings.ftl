@@ -5,7 +5,7 @@ circuit-named = { $circuit ->
    *[other] Circuito { $circuit }
 }
 finding-kind = Tipo
-finding-evidence = Prueba
+finding-evidence = Certeza
 finding-size = Tamaño
 finding-cause = Causa
 finding-repair = Reparación
@@ -28,7 +28,7 @@ size-how = { $measured ->
 }
 everything-registered = todo lo registrado
 
-point-holds = aguanta, { $days ->
+point-holds = reparado, aguanta, { $days ->
     [one] { $days } día
    *[other] { $days } días
 }
@@ -44,7 +44,7 @@ point-leaking-again = de nuevo con fuga en el mismo punto: { $days ->
     [none] nosotros
     [others] otros
    *[other] { $by }
-}; ha tenido fuga { $times } veces
+}; ha tenido fuga { SPELLED($times) } veces
 point-repaired-holding = reparado, aguanta, { $days ->
     [one] { $days } día
    *[other] { $days } días
@@ -80,7 +80,7 @@ leaked-on = { $day } ({ $repair ->
     [temporary] reparado provisionalmente
    *[done] reparado
 }{ $old ->
-    [yes] , pieza antigua
+    [yes] ; esa pieza se sustituyó después
    *[no] { "" }
 })
 days-held = { $days ->
@@ -90,30 +90,30 @@ days-held = { $days ->
 
 leaks-explain = Las fugas encontradas{ $circuit ->
     [none] { "" }
-   *[other] { " " }en el circuito { $circuit }
+   *[other] { " " }en el circuito «{ $circuit }»
 } explican { $least ->
     [none] como máximo { $most }
    *[other] entre { $least } y { $most }
-} de los { $lost } perdidos.
+} de la pérdida de { $lost }.
 leaks-explain-all = Las fugas encontradas{ $circuit ->
     [none] { "" }
-   *[other] { " " }en el circuito { $circuit }
+   *[other] { " " }en el circuito «{ $circuit }»
 } pueden explicar toda la pérdida de { $lost }{ $least ->
     [none] { "" }
    *[other] , y explican al menos { $least }
 }.
 leaks-explain-others-remain = Las fugas encontradas{ $circuit ->
     [none] { "" }
-   *[other] { " " }en el circuito { $circuit }
+   *[other] { " " }en el circuito «{ $circuit }»
 } explican { $least ->
     [none] como máximo { $most }
    *[other] entre { $least } y { $most }
-} de los { $lost } perdidos: quedan otras, o una de ellas era mayor antes.
+} de la pérdida de { $lost }: quedan otras, o una de ellas era mayor antes.
 leaks-explain-more-than-lost = Con los tamaños medidos, las fugas encontradas{ $circuit ->
     [none] { "" }
-   *[other] { " " }en el circuito { $circuit }
+   *[other] { " " }en el circuito «{ $circuit }»
 } habrían dejado escapar { $least ->
     [none] como máximo { $most }
    *[other] entre { $least } y { $most }
-}, más que los { $lost } perdidos: no han fugado tanto todo el tiempo.
+}, más que la pérdida de { $lost }: no han perdido tanto todo el tiempo.
 leaks-not-sized = No todas las fugas encontradas se midieron: no se sabe cuánto de la pérdida explican.

@@ -16,38 +16,38 @@ plant-in-service-since = En servicio desde
 plant-complaint = Avería comunicada
 plant-air-outside = Aire exterior
 plant-left = Estado al terminar
-plant-back-in-normal-operation = De nuevo en funcionamiento normal
+plant-back-in-normal-operation = De nuevo en servicio
 
 outcome-repaired-proved = { $leaks ->
     [one] Una fuga encontrada y reparada, reparación comprobada.
-   *[other] { $leaks } fugas encontradas y reparadas, todas las reparaciones comprobadas.
+   *[other] { CAPITAL(SPELLED($leaks)) } fugas encontradas y reparadas, todas las reparaciones comprobadas.
 }
 outcome-repaired-not-proved = { $leaks ->
     [one] Una fuga encontrada y reparada; la reparación no está comprobada.
-   *[other] { $leaks } fugas encontradas y reparadas; { $proved ->
+   *[other] { CAPITAL(SPELLED($leaks)) } fugas encontradas y reparadas; { $proved ->
         [0] ninguna de las reparaciones está comprobada
         [one] una de las reparaciones está comprobada
-       *[other] { $proved } de las reparaciones están comprobadas
+       *[other] { SPELLED($proved) } de las reparaciones están comprobadas
     }.
 }
-outcome-partly-repaired = { $leaks } fugas encontradas, { $repaired ->
+outcome-partly-repaired = { CAPITAL(SPELLED($leaks)) } fugas encontradas, { $repaired ->
     [one] una reparada
-   *[other] { $repaired } reparadas
+   *[other] { SPELLED($repaired) } reparadas
 }; el resto queda abierto.
 outcome-left-open = { $leaks ->
     [one] Una fuga encontrada; queda abierta.
-   *[other] { $leaks } fugas encontradas; quedan abiertas.
+   *[other] { CAPITAL(SPELLED($leaks)) } fugas encontradas; quedan abiertas.
 }
 outcome-suspects-only = Se sospecha una fuga; no se ha localizado.
 outcome-suspects-remain = { $suspects ->
-    [one] Queda un punto sospechoso.
-   *[other] Quedan puntos sospechosos.
+    [one] Queda un punto con sospecha de fuga.
+   *[other] Quedan puntos con sospecha de fuga.
 }
-outcome-not-found-loss-stands = Se había perdido refrigerante y no se encontró su fuga.
+outcome-not-found-loss-stands = Faltaba refrigerante y no se encontró la fuga.
 outcome-nothing-found = Se buscó; no se encontró nada allí donde llegó la búsqueda.
 outcome-repair-verified = { $repairs ->
     [one] La reparación anterior se revisó de nuevo; allí no se detectó nada.
-   *[other] { $repairs } reparaciones anteriores se revisaron de nuevo; allí no se detectó nada.
+   *[other] { CAPITAL(SPELLED($repairs)) } reparaciones anteriores se revisaron de nuevo; allí no se detectó nada.
 }
 outcome-gas-added = Se añadió refrigerante; la fuga no se buscó ni se reparó.
 outcome-changed-from-to = La instalación se cambió de { $old } a { $new }.
@@ -55,30 +55,30 @@ outcome-changed = La instalación se cambió a otro refrigerante.
 outcome-other = { $purpose }: trabajo realizado.
 
 place-says = { $place }: { $what }
-because-holding = { $place } ha tenido fuga { $times } veces; la última reparación lleva aguantando { $days ->
+because-holding = { $place } ha tenido fuga { SPELLED($times) } veces; la última reparación lleva aguantando { $days ->
     [one] { $days } día
    *[other] { $days } días
 }.
 because-lost-since = Desde el { $day } se habían perdido { $mass } de refrigerante { $circuit ->
     [none] de la instalación
-   *[other] del circuito { $circuit }
+   *[other] del circuito «{ $circuit }»
 }.
 because-missing-since = Faltaban { $mass } de refrigerante en { $circuit ->
     [none] la instalación
-   *[other] el circuito { $circuit }
+   *[other] el circuito «{ $circuit }»
 }; la última carga fue el { $day } y no se sabe si fue completa.
 because-lost = Se habían perdido { $mass } de refrigerante { $circuit ->
     [none] de la instalación
-   *[other] del circuito { $circuit }
+   *[other] del circuito «{ $circuit }»
 }.
 because-not-reached = { $places ->
-    [one] No se pudo llegar a un lugar, que queda por revisar.
-   *[other] No se pudo llegar a { $places } lugares, que quedan por revisar.
+    [one] A un punto no se pudo acceder: queda por revisar.
+   *[other] A { SPELLED($places) } puntos no se pudo acceder: quedan por revisar.
 }
 
 # Lo que va en negrita en la frase: se inserta en la frase que sigue.
-leaked-times = ha tenido fuga { $times } veces
-leaking-again = { $place } { $strong }: { $found }. La última reparación{ $by ->
+leaked-times = ha tenido fuga { SPELLED($times) } veces
+leaking-again = { $place } { $strong } ({ $found }). La última reparación{ $by ->
     [none] { "" }
     [others] { " " }(hecha por otros)
    *[other] { " " }(hecha por { $by })
@@ -98,33 +98,33 @@ still-leaking = { $place } { $strong }, { $days ->
 open-not-reached = { CAPITAL($place) }: queda por revisar ({ $reason }).
 customer = cliente
 waiting-cost = { $running ->
-    [yes] Al ritmo de pérdida registrado hasta ahora, seguirían escapando unos { $mass } al año { $circuit ->
+    [yes] Al ritmo de pérdida registrado hasta ahora, seguirían escapando aproximadamente { $mass } al año { $circuit ->
         [none] de la instalación
-       *[other] del circuito { $circuit }
+       *[other] del circuito «{ $circuit }»
     }{ $co2e ->
         [none] { "" }
        *[other] { " " }({ $co2e })
-    }, y la instalación pierde capacidad poco a poco.
-   *[no] Al ritmo de pérdida registrado hasta ahora, seguirían escapando unos { $mass } al año { $circuit ->
+    }, y la instalación iría perdiendo capacidad.
+   *[no] Al ritmo de pérdida registrado hasta ahora, seguirían escapando aproximadamente { $mass } al año { $circuit ->
         [none] de la instalación
-       *[other] del circuito { $circuit }
+       *[other] del circuito «{ $circuit }»
     }{ $co2e ->
         [none] { "" }
        *[other] { " " }({ $co2e })
-    } en cuanto vuelva a funcionar.
+    } en cuanto la instalación volviera a funcionar.
 }
 
 fact-next = Próxima fecha
-fact-overdue = Vencido
-fact-then = Después: { $next }
+fact-overdue = Plazo vencido
+fact-then = Después: { SMALL($next) }
 fact-earlier-repairs = Reparaciones anteriores
 fact-earlier-repairs-checked = { $repairs ->
-    [one] { $repairs } revisada de nuevo, no se detectó nada
-   *[other] { $repairs } revisadas de nuevo, no se detectó nada
+    [one] Una revisada de nuevo, no se detectó nada
+   *[other] { CAPITAL(SPELLED($repairs)) } revisadas de nuevo, no se detectó nada
 }
 fact-repaired-places = { $places ->
     [one] Punto reparado
-   *[other] { $places } puntos reparados
+   *[other] { CAPITAL(SPELLED($places)) } puntos reparados
 }
 fact-not-checked-again = No revisado de nuevo con detector ni con solución jabonosa
 fact-checked-again = Revisado de nuevo: { $result }
@@ -148,8 +148,8 @@ fact-whole-under-vacuum = circuito entero al vacío: nada mayor que { $rate }
 fact-air-came-in = Ha entrado aire
 fact-vacuum-test = al vacío durante { $duration }
 fact-none-added = Nada añadido
-fact-charged = { $mass } cargados
+fact-charged = Carga: { $mass }
 fact-after-retrofit = tras el cambio de refrigerante
 fact-refrigerant = Refrigerante
-fact-lost = { $mass } perdidos
+fact-lost = Pérdida: { $mass }
 head-line-circuit = circuito { $circuit }: { $parts }

@@ -5,14 +5,14 @@ history-title = Historial: { $name }, a { $day }
 as-at = a { $day }
 history-site-lead = { $systems ->
     [one] Una instalación de este emplazamiento: primero lo que necesita una reparación duradera, después su capítulo.
-   *[other] { $systems } instalaciones de este emplazamiento: primero lo que necesita una reparación duradera, después un capítulo para cada una.
+   *[other] { CAPITAL(SPELLED($systems)) } instalaciones de este emplazamiento: primero lo que necesita una reparación duradera, después un capítulo para cada una.
 }
-history-nothing-came-back = Según estas notas, entre las piezas que están puestas ahora no hay una que haya tenido fuga más de una vez ni una que se haya dejado con fuga.
+history-nothing-came-back = Según estas notas, ninguna pieza montada ahora ha tenido fuga más de una vez ni se ha dejado con fuga.
 history-absence = Que no haya registro no significa que no hubiera fuga: un año sin anotación es un año del que no consta nada, no un año sin fuga.
 history-looked-at = Un punto revisado sin indicios no mostró nada en esa visita, con el método de esa visita; pudo haber una fuga menor.
 history-visits = { $visits ->
-    [one] Una visita de este libro y los registros anteriores que contiene.
-   *[other] { $visits } visitas de este libro y los registros anteriores que contiene.
+    [one] Una visita de estas notas, con los registros anteriores.
+   *[other] { CAPITAL(SPELLED($visits)) } visitas de estas notas, con los registros anteriores.
 }
 history-complete-since = { $circuit ->
     [none] El balance de refrigerante solo está completo desde el { $day }.
@@ -22,10 +22,10 @@ history-complete-unknown = { $circuit ->
     [none] Las notas no indican desde qué día está completo el balance de refrigerante.
    *[other] Circuito { $circuit }: las notas no indican desde qué día está completo el balance de refrigerante.
 }
-history-points-note = Primero van los que necesitan una reparación duradera. Las fugas son las de la pieza puesta ahora; con una pieza nueva la cuenta empieza de cero. Los días van de cada reparación al día en que el punto se halló de nuevo con fuga.
-history-cures-note = Un punto necesita una reparación duradera si la pieza puesta ahora ha tenido fuga más de una vez, se dejó con fuga o solo se reparó de forma provisional.
-history-systems-note = Perdido es lo que las visitas de este libro hallaron en falta, en todos los años.
-history-earlier-note = Tomado de registros anteriores a este libro o de otros; marcado con * en el dibujo.
+history-points-note = Primero van los que necesitan una reparación duradera. Las fugas son las de la pieza montada ahora; con una pieza nueva la cuenta empieza de cero. Los días van de cada reparación al día en que el punto se halló de nuevo con fuga.
+history-cures-note = Un punto necesita una reparación duradera si la pieza montada ahora ha tenido fuga más de una vez, se dejó con fuga o solo se reparó de forma provisional.
+history-systems-note = Perdido es lo que se halló en falta en las visitas de estas notas, en todos los años.
+history-earlier-note = Tomado de registros anteriores a estas notas o de terceros; marcado con * en el dibujo.
 
 # Cabezas de columna.
 head-leaks = Fugas
@@ -35,9 +35,9 @@ head-state = Estado
 head-system = Instalación
 head-visits = Visitas
 head-points-leaked = Puntos con fuga
-head-lost-co2e = Perdido, t CO₂ eq.
+head-lost-co2e = Perdido, t CO₂e
 head-last-visit = Última visita
-head-its-outcome = Su resultado
+head-its-outcome = Resultado de esa visita
 head-what = Qué
 head-moved = Masa
 head-by = Por

@@ -7,16 +7,16 @@ checked-not-ventilated = no ventilado
 checked-locked-off = bloqueado contra el arranque
 checked-not-locked-off = no bloqueado contra el arranque
 checked-ignition = fuentes de ignición: { $sources }
-room-machinery = { CAPITAL($room) } (sala de máquinas): no se aplican los límites de los locales ocupados; la normativa local pide ventilación y un detector de gas.
-room-size-wanted = { CAPITAL($room) }: { $refrigerant } es inflamable o tóxico y puede llegar a este local ocupado, cuyo tamaño no está anotado. No se sabe si se superaría su límite.
-room-size-not-noted = { CAPITAL($room) } (ocupado): su tamaño no está anotado, por lo que no se comprueba su límite.
+room-machinery = Local { $room } (sala de máquinas): no se aplican los límites de los locales ocupados; la normativa aplicable pide ventilación y un detector de gas.
+room-size-wanted = Local { $room }: { $refrigerant } es inflamable o tóxico y puede llegar a este local ocupado, cuyo tamaño no está anotado. No se sabe si se superaría su límite.
+room-size-not-noted = Local { $room } (ocupado): su tamaño no está anotado, por lo que no se comprueba su límite.
 room-concentration = { $circuit ->
-    [none] { CAPITAL($room) } (ocupado): si saliera toda la carga de la instalación y se mezclara de manera uniforme, el aire contendría { $concentration } de { $refrigerant }.
-   *[other] { CAPITAL($room) } (ocupado): si saliera toda la carga del circuito { $circuit } y se mezclara de manera uniforme, el aire contendría { $concentration } de { $refrigerant }.
+    [none] Local { $room } (ocupado): si saliera toda la carga de la instalación y se mezclara de manera uniforme, el aire contendría { $concentration } de { $refrigerant }.
+   *[other] Local { $room } (ocupado): si saliera toda la carga del circuito «{ $circuit }» y se mezclara de manera uniforme, el aire contendría { $concentration } de { $refrigerant }.
 }
-room-no-limit = No se dispone para él de ningún límite leído en su fuente, por lo que no se compara ninguno: verifíquese según la normativa local.
+room-no-limit = No se dispone para él de ningún límite leído en su fuente, por lo que no se compara ninguno: verifíquese según la normativa aplicable.
 room-limit = { $above ->
-    [yes] Eso está por encima del límite de { $limit } ({ $source }). Si suena la alarma, salir; la detección, la ventilación o una carga menor las decide la normativa local.
+    [yes] Eso está por encima del límite de { $limit } ({ $source }). Si suena la alarma, salir; la detección, la ventilación o una carga menor las decide la normativa aplicable.
    *[no] Eso no está por encima del límite de { $limit } ({ $source }).
 }
 room-quarter = { $above ->
@@ -29,11 +29,12 @@ room-equipped = { $has ->
    *[detector] Según las notas, detector de gas: { $detector }.
 }
 safety-class = { $refrigerant } es de la clase de seguridad { $class }.
+safety-can-suffocate = No es inflamable, pero puede asfixiar, primero en las zonas bajas.
 safety-can-burn = Puede arder: mantener lejos las fuentes de ignición, ventilar y usar herramientas y detectores aptos para él.
 safety-is-toxic = Es tóxico: salir del local si suena la alarma y entrar solo con protección respiratoria.
 search-title = Búsquedas
 search-plant = instalación { $state }
-search-background = aire de fondo { $background }
+search-background = fondo: { $background }
 head-for = Duración
 head-method = Método
 head-where = Dónde
@@ -85,7 +86,7 @@ part-evaporator = evaporador
 part-suction-line = línea de aspiración
 schematic-caption = { $circuit ->
     [none] La instalación, no a escala ni con todas sus partes; líneas continuas: alta presión; discontinuas: baja presión. Los números son los de los puntos.
-   *[other] Circuito { $circuit }, no a escala ni con todas sus partes; líneas continuas: alta presión; discontinuas: baja presión. Los números son los de los puntos.
+   *[other] Circuito «{ $circuit }», no a escala ni con todas sus partes; líneas continuas: alta presión; discontinuas: baja presión. Los números son los de los puntos.
 }
 schematic-not-drawn = { $evaporators ->
     [one] Un evaporador más no está dibujado.
@@ -97,6 +98,6 @@ schematic-points-not-drawn = { $count ->
 }
 schematic-loop = { $circuit ->
     [none] La instalación como circuito cerrado: { $parts }.
-   *[other] Circuito { $circuit } como circuito cerrado: { $parts }.
+   *[other] Circuito «{ $circuit }» como circuito cerrado: { $parts }.
 }
 schematic-point = Punto { $number } ({ $part }): { $state }.

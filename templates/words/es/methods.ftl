@@ -78,8 +78,8 @@ phrase-net-addition-of-a-job = Adición neta de una intervención
 phrase-common-practice-what-was-recovered-and-charged-back-is-not-a-loss = práctica habitual: lo recuperado y vuelto a cargar no es pérdida; incertidumbre según JCGM 100:2008 5.1 (exactitud a de la báscula y su resolución tomadas como rectangulares, F.2.2.1), factor de cobertura 2
 phrase-net-sum-charged-sum-recovered-sum-lost-in-service-purged-or-vente = saldo = suma cargada − suma recuperada − suma perdida en la intervención, purgada o liberada;  U = 2u, u² = suma de (a² ÷ 3 + resolución² ÷ 12) sobre las pesadas
 phrase-co-equivalent = Equivalente de CO₂
-phrase-co-e-mass-gwp = CO₂e = masa × PCA (GWP)
-phrase-mass-times-gwp-of-the-set-named-mixtures-by-nominal-mass-fraction = masa por PCA (GWP) de la serie nombrada; mezclas por fracciones másicas nominales, Reglamento (UE) 2024/573 anexo VI y 40 CFR 84.64(b)
+phrase-co-e-mass-gwp = CO₂e = masa × PCG (GWP)
+phrase-mass-times-gwp-of-the-set-named-mixtures-by-nominal-mass-fraction = masa por PCG (GWP) de la serie nombrada; mezclas por fracciones másicas nominales, Reglamento (UE) 2024/573, anexo VI y 40 CFR 84.64(b)
 phrase-leak-rate-annualizing-method = Tasa de fuga, método de anualización
 phrase-rate-100-added-full-charge-shorter-of-days-since-the-last-additio = tasa = 100 % × (añadido ÷ carga completa) ÷ (días desde la última adición, 365 como máximo, ÷ 365)
 phrase-40-cfr-82-152-leak-rate-for-part-84-the-same-by-84-102-from-memor = 40 CFR 82.152, «leak rate»; para la parte 84 lo mismo según 84.102 (de memoria, verifíquese)
@@ -92,7 +92,7 @@ phrase-lost-in-a-calendar-year-in-percent-of-the-full-charge = Perdido en un añ
 phrase-share-100-sum-of-the-year-s-additions-full-charge = parte = 100 % × suma de las adiciones del año ÷ carga completa
 phrase-40-cfr-82-157-j-and-84-106-j-125-or-more-in-a-calendar-year-is-to = 40 CFR 82.157(j) y 84.106(j): un 125 % o más en un año natural debe declararse
 phrase-what-the-leaks-found-explain-of-the-loss = Lo que las fugas encontradas explican de la pérdida
-phrase-explained-sum-of-leak-size-time-it-leaked-from-the-least-of-both-t = explicado = suma de tamaño de fuga × tiempo que fugó, del mínimo de ambos al máximo de ambos
+phrase-explained-sum-of-leak-size-time-it-leaked-from-the-least-of-both-t = explicado = suma de tamaño de fuga × tiempo con fuga, del mínimo de ambos al máximo de ambos
 phrase-interval-arithmetic-that-a-leak-kept-the-size-it-was-measured-at-i = aritmética de intervalos; que una fuga mantuviera el tamaño medido es una suposición
 phrase-concentration-in-the-room-if-the-whole-charge-came-out = Concentración en el local si saliera toda la carga
 phrase-c-m-v-v-a-h-where-no-volume-is-noted = c = m ÷ V, V = A × h si no hay volumen anotado

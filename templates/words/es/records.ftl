@@ -2,11 +2,11 @@
 
 records-kind = Registro
 records-title = Registro: { $system }, a { $day }
-records-present = Un dato presente fue anotado; si es cierto y suficiente, corresponde decirlo a quien lo anotó y a la inspección.
-records-files = Los archivos se nombran desde la raíz del libro, cada uno con su línea. Las notas van adjuntas a este documento como datos, sin sus partes privadas.
+records-present = Que un dato figure solo significa que se anotó; si es cierto y suficiente, han de decirlo quien lo anotó y la inspección.
+records-files = Los archivos se citan por su ruta desde la carpeta principal de las notas y su línea. Las notas van adjuntas a este documento como datos, sin sus partes privadas.
 records-none-in-force = Para este emplazamiento no se nombran normas vigentes a { $day }, de modo que no se exige ningún dato. Lo que dicen las notas figura abajo de todos modos.
-records-undecided = Las normas vigentes en este emplazamiento a { $day } no deciden si incluyen esta instalación, de modo que aquí no se exige ningún dato. Lo que dicen las notas figura abajo de todos modos.
-records-not-covered = Las normas vigentes en este emplazamiento a { $day } no incluyen esta instalación, de modo que no se exige ningún dato. Lo que dicen las notas figura abajo de todos modos.
+records-undecided = Las normas vigentes en este emplazamiento a { $day } no dejan claro si esta instalación está sujeta a ellas, de modo que aquí no se exige ningún dato. Lo que dicen las notas figura abajo de todos modos.
+records-not-covered = Esta instalación no está sujeta a ninguna de las normas vigentes en este emplazamiento a { $day }, de modo que no se exige ningún dato. Lo que dicen las notas figura abajo de todos modos.
 records-all-there = Constan todos los datos que exigen las normas vigentes a { $day }.
 records-missing = Faltan { $missing } de los { $fields } datos que exigen las normas vigentes a { $day }.
 records-fields = Datos exigidos: { $fields }; faltan: { $missing }.

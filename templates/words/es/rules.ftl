@@ -12,15 +12,15 @@ legal-coverage = { $count ->
    *[other] Circuitos { $circuits }
 }: { $standing ->
     [covered] { $count ->
-        [0] incluida
-        [1] incluido
-       *[other] incluidos
+        [0] sujeta a la norma
+        [1] sujeto a la norma
+       *[other] sujetos a la norma
     }
-    [undecided] sin decidir
+    [undecided] caso dudoso
    *[other] { $count ->
-        [0] no incluida
-        [1] no incluido
-       *[other] no incluidos
+        [0] no sujeta a la norma
+        [1] no sujeto a la norma
+       *[other] no sujetos a la norma
     }
 }; { $why }.
 legal-charge = Carga completa { $charge }{ $count ->
@@ -35,18 +35,18 @@ legal-rate-without-category = { $circuit ->
 legal-rate-not-over = { $circuit ->
     [none] La instalación
    *[other] Circuito { $circuit }
-}: tasa de fuga { $rate } ({ LOWER($method) }); umbral { $trigger } % para { $category }: no superado.
+}: tasa de fuga { $rate } ({ LOWER($method) }); umbral del { $trigger } % para { $category }: no superado.
 legal-rate-over = { $circuit ->
     [none] La instalación
    *[other] Circuito { $circuit }
-}: tasa de fuga { $rate } ({ LOWER($method) }); umbral { $trigger } % para { $category }: superado, lo que exige reparar en { $days } días desde la adición, o en { $shutdown } con parada de un proceso industrial ({ $source }); { $extensions }.
+}: tasa de fuga { $rate } ({ LOWER($method) }); umbral del { $trigger } % para { $category }: superado, lo que exige reparar en { $days } días desde la adición, o en { $shutdown } con parada de un proceso industrial ({ $source }); { $extensions }.
 legal-check-every = Control de fugas cada { $months } meses.
 legal-detection-there = Un sistema de detección de fugas es obligatorio y está instalado; se comprueba cada 12 meses.
 legal-detection-missing = Un sistema de detección de fugas es obligatorio; no hay ninguno anotado.
 legal-automatic-detection = Se pide un sistema automático de detección de fugas si la instalación entró en servicio en 2017 o después: { $source }, verificar.
 legal-records-kept = Los registros se conservan { $years } años ({ $source }).
-next-open-since = abierto desde el { $day }
-next-was-due = venció el { $day }
+next-open-since = pendiente desde el { $day }
+next-was-due = con plazo vencido el { $day }
 next-by = a más tardar el { $day }
 next-what = { $count ->
     [0] { $what }
@@ -54,4 +54,4 @@ next-what = { $count ->
    *[other] { $what } (circuitos { $circuits })
 }
 next-searched-in-part = Se ha buscado desde entonces, pero según las notas no en todas las partes visibles y accesibles, que es lo que exige un control de fugas
-covered-84-not-said = 15 lb o más de una sustancia regulada, o de un sustituto con PCA superior a 53 (84.106(a)); la climatización residencial y comercial ligera queda excluida, y las notas no dicen si esta lo es
+covered-84-not-said = 15 lb o más de una sustancia regulada, o de un sustituto con PCG superior a 53 (84.106(a)); la climatización residencial y comercial ligera queda excluida, y las notas no dicen si esta lo es

@@ -6,14 +6,14 @@ pressure-test-heading = Ensayo de presión { $test }: { $part }
 vacuum-test-heading = Ensayo de vacío { $test }: { $part }
 test-part-whole = { $circuit ->
     [none] todo el circuito
-   *[other] todo el circuito { $circuit }
+   *[other] todo el circuito «{ $circuit }»
 }
 test-part-section = { $about ->
     [none] tramo { $section }
    *[other] { $about } (tramo { $section })
 }{ $circuit ->
     [none] {""}
-   *[other] {" "}del circuito { $circuit }
+   *[other] {" "}del circuito «{ $circuit }»
 }
 test-reading = { $moment }: { $pressure }{ $temperature ->
     [none] {""}
@@ -22,28 +22,28 @@ test-reading = { $moment }: { $pressure }{ $temperature ->
 test-gas = Gas de ensayo
 test-start = Inicio
 test-end = Final
-test-held = Mantenido
+test-held = Duración
 test-highest-allowable = Máxima admisible
 test-gauge = Instrumento
 test-limit-asked = Límite pedido
 test-isolated = Aislado
-test-watched = Observado
+test-watched = Tiempo de observación
 test-warmest-pipe = Tubo más caliente
 test-leak-limit = Límite de fuga
 
 # Resultados de un ensayo.
 
 result-expected = Esperada al final
-result-lost = Pérdida ajena a la temperatura
+result-lost = Pérdida no debida a la temperatura
 result-mean-leak = Fuga media
 result-largest-leak = Mayor fuga aún posible
 result-as-nitrogen = Como nitrógeno
-result-smallest-shown = La menor que pudo mostrar
+result-smallest-shown = Menor fuga detectable
 result-mean-rise = Subida media, fuga y humedad juntas
 result-late-rise = Subida del último tercio
-result-smallest-leak = Menor fuga que puede ser
+result-smallest-leak = Menor fuga compatible con la subida
 result-as-air = Como aire que entra
-result-water = Máximo del agua sola
+result-water = Presión máxima con agua sola
 
 # Gráficos.
 
@@ -53,7 +53,7 @@ chart-time-since-start = Tiempo desde el inicio
 chart-time-since-isolation = Tiempo desde el aislamiento
 chart-measured = medido
 chart-corrected = corregido a la temperatura inicial
-chart-alt-corrected = Corregida a la temperatura del principio: de { $first } a { $last }.
+chart-alt-corrected = Corregida a la temperatura inicial: de { $first } a { $last }.
 chart-late-slope = pendiente del último tercio
 chart-largest-leak = mayor fuga aún posible, por sí sola
 chart-limit = { $by ->
@@ -67,12 +67,12 @@ chart-alt = { $name } durante { $time }: de { $first } al inicio a { $last } al 
 
 # Balance de incertidumbre de un ensayo de presión.
 
-budget-title = Qué hace incierta la presión perdida
+budget-title = De dónde viene la incertidumbre de la presión perdida
 budget-contribution = Contribución
 budget-standard-uncertainty = Incertidumbre típica
 budget-share = Parte de la varianza
 budget-from = Origen
-budget-together = Todo junto
+budget-together = Incertidumbre combinada
 budget-root = raíz de la suma de los cuadrados
 budget-gauge-start = Manómetro al inicio
 budget-gauge-end = Manómetro al final
@@ -171,13 +171,13 @@ vacuum-bending = El ensayo no es concluyente: la presión sube cada vez más des
 vacuum-uneven = El ensayo no es concluyente: la presión sube unas veces más deprisa y otras más despacio, lo que no hace una fuga constante; sigue siendo posible hasta { $upper }.
 vacuum-coarse = El ensayo no es concluyente: sigue siendo posible hasta { $upper }, más que el límite pedido.
 vacuum-no-size = La subida no se aplana; sin el volumen no se puede dar el tamaño de una fuga.
-vacuum-acceptance-only = Sobre una fuga no muestra más que eso.
-vacuum-settle-second-fact = Una subida por sí sola no prueba una fuga. Qué lo aclararía: un ensayo de presión con nitrógeno y solución jabonosa, o hacer vacío una hora más y medir una segunda subida; si el último tercio vuelve a subir igual de rápido, es aire que entra; si sube más despacio, es gas desprendido.
-vacuum-settle-dry = Qué lo aclararía: romper el vacío con nitrógeno seco, cambiar el filtro deshidratador, volver a hacer vacío hasta que se mantenga y repetir la subida. Una instalación húmeda oculta una fuga, así que esto no da el visto bueno.
-vacuum-settle-above-water = Qué lo aclararía: volver a hacer vacío con el aceite caliente, repetir la subida y comprobar las uniones a presión con nitrógeno y solución jabonosa.
-vacuum-settle-uneven = Qué lo aclararía: volver a hacer vacío, dejar válvulas, mangueras y temperatura como están y repetir la subida. Un ensayo de presión con nitrógeno muestra una fuga intermitente si está abierta en ese momento.
-vacuum-settle-coarse = Qué lo aclararía: una subida más larga, un instrumento más fino o una parte menor del circuito; o un ensayo de presión con nitrógeno y solución jabonosa.
-vacuum-settle-no-size = Qué lo aclararía: anotar el volumen ensayado, o comprobar las uniones a presión con nitrógeno y solución jabonosa.
+vacuum-acceptance-only = Sobre si hay fuga no permite concluir nada más.
+vacuum-settle-second-fact = Una subida por sí sola no prueba una fuga. Para aclararlo: un ensayo de presión con nitrógeno y solución jabonosa, o hacer vacío una hora más y medir una segunda subida; si el último tercio vuelve a subir igual de rápido, es aire que entra; si sube más despacio, es gas desprendido.
+vacuum-settle-dry = Para aclararlo: romper el vacío con nitrógeno seco, cambiar el filtro deshidratador, volver a hacer vacío hasta que se mantenga y repetir la subida. Una instalación húmeda oculta una fuga, así que esto no da el visto bueno.
+vacuum-settle-above-water = Para aclararlo: volver a hacer vacío con el aceite caliente, repetir la subida y comprobar las uniones a presión con nitrógeno y solución jabonosa.
+vacuum-settle-uneven = Para aclararlo: volver a hacer vacío, dejar válvulas, mangueras y temperatura como están y repetir la subida. Un ensayo de presión con nitrógeno muestra una fuga intermitente si está abierta en ese momento.
+vacuum-settle-coarse = Para aclararlo: una subida más larga, un instrumento más fino o una parte menor del circuito; o un ensayo de presión con nitrógeno y solución jabonosa.
+vacuum-settle-no-size = Para aclararlo: anotar el volumen ensayado, o comprobar las uniones a presión con nitrógeno y solución jabonosa.
 vacuum-no-place = Un ensayo de vacío no muestra dónde está una fuga.
 
 # Por qué un ensayo de vacío no muestra más.
@@ -186,10 +186,10 @@ vacuum-reason-above-water = La presión superó lo que el agua sola puede alcanz
 vacuum-reason-water-unchecked = No se leyeron ni el tubo más caliente ni el aire, así que no se comprobó si el agua puede alcanzar esta presión.
 vacuum-reason-no-volume = El volumen ensayado no está anotado, así que no se puede dar el tamaño de una fuga.
 vacuum-reason-no-leak-limit = No hay límite de fuga anotado, así que la subida no se compara con ninguno.
-vacuum-reason-inward = { $refrigerant } hierve por debajo de la presión del aire en las partes frías de esta instalación, así que una fuga allí aspira aire cuando la instalación está en marcha, como en este ensayo.
+vacuum-reason-inward = { $refrigerant } hierve a una presión inferior a la del aire en las partes frías de esta instalación, así que una fuga allí aspira aire cuando la instalación está en marcha, como en este ensayo.
 vacuum-reason-two-readings = Dos lecturas y ningún registro, así que el ensayo muestra solo si se cumplió el límite: entre dos lecturas, una fuga, la humedad y el gas del aceite suben por igual.
 vacuum-reason-moving-temperature = La temperatura varió { $moved }, más de { $most }, así que el ensayo muestra solo si se cumplió el límite: una subida a temperatura cambiante muestra el calor y no la fuga.
-vacuum-reason-no-temperature = No se registró temperatura: se da por hecho que fue estable.
+vacuum-reason-no-temperature = La temperatura no se registró durante el ensayo: se da por estable.
 vacuum-reason-short = El registro dura menos de 20 minutos, así que el ensayo muestra solo si se cumplió el límite.
 vacuum-reason-few-rows = El registro tiene menos de 30 filas, así que el ensayo muestra solo si se cumplió el límite.
 vacuum-reason-uneven = Un tercio del tiempo del registro tiene muy pocas filas, así que el ensayo muestra solo si se cumplió el límite.
@@ -211,9 +211,9 @@ water-note-air = No se leyó el tubo más caliente: se toma a la temperatura del
 
 # Lo que significa en servicio el límite de un ensayo.
 
-service-between = En servicio, con vapor de { $refrigerant } a { $pressure } detrás, una abertura de ese tamaño dejaría salir entre { $low } y { $high }; cuál de los dos valores, el ensayo no puede decirlo.
-service-molecular-only = En servicio, con vapor de { $refrigerant } a { $pressure } detrás, una abertura de ese tamaño dejaría salir { $rate } en flujo molecular; el flujo viscoso no se puede calcular, pues no se dispone de la viscosidad de { $refrigerant }.
-service-inwards = En servicio { $refrigerant } está aquí a { $pressure }, no por encima del aire exterior: una fuga dejaría entrar aire, no salir refrigerante.
+service-between = En servicio, con vapor de { $refrigerant } en el interior a { $pressure }, por una abertura de ese tamaño escaparían entre { $low } y { $high }; el ensayo no permite precisar más.
+service-molecular-only = En servicio, con vapor de { $refrigerant } en el interior a { $pressure }, por una abertura de ese tamaño escaparían { $rate } en flujo molecular; el flujo viscoso no se puede calcular, pues no se dispone de la viscosidad de { $refrigerant }.
+service-inwards = En servicio, { $refrigerant } está aquí a { $pressure }, no por encima de la presión del aire exterior: por una fuga entraría aire, no saldría refrigerante.
 service-pressure-title = Presión de { $refrigerant } en servicio
 service-viscous-title = Ese límite en servicio, como vapor de { $refrigerant }, flujo viscoso
 service-molecular-title = Ese límite en servicio, como vapor de { $refrigerant }, flujo molecular

@@ -41,7 +41,7 @@ phrase-repaired-but-no-proof-after-the-repair-is-noted = reparado, pero no const
 phrase-some-leaks-were-repaired-others-are-open = unas fugas se repararon, otras siguen abiertas
 phrase-leaks-were-found-and-left-open = se encontraron fugas y quedan abiertas
 phrase-there-are-suspicions-that-were-not-cleared = quedan sospechas sin descartar
-phrase-refrigerant-had-been-lost-and-its-leak-was-not-found = se había perdido refrigerante y no se encontró su fuga
+phrase-refrigerant-had-been-lost-and-its-leak-was-not-found = faltaba refrigerante y no se encontró la fuga
 phrase-searched-nothing-found = se buscó y no se encontró nada
 phrase-earlier-repairs-were-looked-at-again-nothing-was-shown-there = se revisaron reparaciones anteriores, allí no se detectó nada
 phrase-refrigerant-was-added-no-search-and-no-repair-are-noted = se añadió refrigerante, no constan búsqueda ni reparación
@@ -53,7 +53,7 @@ phrase-no-repair-is-noted-here-or-earlier = no consta ninguna reparación, aquí
 # Hallazgos y su estado.
 phrase-suspect = sospecha
 phrase-defect = defecto
-phrase-repaired-earlier-holding = reparado antes, aguanta
+phrase-repaired-earlier-holding = reparado, aguanta
 phrase-repaired-proved = reparado, comprobado
 phrase-repaired-not-proved = reparado, sin comprobar
 phrase-temporary-repair = reparación provisional
@@ -71,19 +71,19 @@ phrase-not-looked-at = no revisado
 phrase-taken-out = retirado
 phrase-others = otros
 
-# Grado de prueba de una fuga.
-phrase-presumed = supuesto
-phrase-located = localizado
-phrase-confirmed = confirmado
+# Grado de certeza de una fuga.
+phrase-presumed = supuesta
+phrase-located = localizada
+phrase-confirmed = confirmada
 phrase-evident = evidente
 phrase-indirect-signs-only = solo indicios indirectos
-phrase-found-by-one-direct-method = encontrado por un método directo
-phrase-found-by-two-independent-direct-methods = encontrado por dos métodos directos independientes
+phrase-found-by-one-direct-method = encontrada por un método directo
+phrase-found-by-two-independent-direct-methods = encontrada por dos métodos directos independientes
 phrase-a-break-or-a-jet-was-seen-heard-or-felt = se vio, oyó o sintió una rotura o un chorro
 
 # Métodos de búsqueda y ensayo.
 phrase-visual = inspección visual
-phrase-oil = restos de aceite
+phrase-oil = aceite
 phrase-ice = hielo o escarcha
 phrase-corrosion = corrosión
 phrase-sound = ruido
@@ -142,7 +142,7 @@ phrase-filled-at-depot = llenada en el almacén
 phrase-filled = llenada
 phrase-bought = comprada
 phrase-returned = devuelta
-phrase-retested = recertificada
+phrase-retested = retimbrada
 
 # Instalaciones, locales, registros anteriores.
 phrase-commercial-refrigeration = refrigeración comercial
@@ -172,10 +172,10 @@ phrase-repaired-and-noted-as-proved = reparado y anotado como comprobado
 phrase-repaired-for-the-time-being-or-shut-off = reparado de forma provisional, o aislado
 phrase-suspected = bajo sospecha
 phrase-suspicion-cleared = sospecha descartada
-phrase-looked-at-nothing-shown-ok-3-for-three-visits-together = revisado, no se mostró nada; ok×3 para tres visitas juntas
+phrase-looked-at-nothing-shown-ok-3-for-three-visits-together = revisado, no se detectó nada; ok×3: tres revisiones seguidas
 phrase-only-a-test-of-its-section-held = solo aguantó un ensayo de su tramo
 phrase-not-reached = no alcanzado
-phrase-part-replaced-the-count-starts-anew = pieza cambiada, la cuenta empieza de cero
+phrase-part-replaced-the-count-starts-anew = pieza sustituida, la cuenta empieza de cero
 phrase-part-taken-out = pieza retirada
 phrase-by-others-or-from-earlier-records = por otros, o según registros anteriores
 

@@ -1,4 +1,4 @@
-# The appendix of workings, and what the workings say.
+# El anexo de cálculos, y lo que dicen los cálculos.
 
 days = { $days ->
     [one] { $days } día
@@ -69,10 +69,10 @@ note-loss-over-days = { $days ->
 }
 note-destroyed = Lo purgado y destruido al 98 % o más no se cuenta (40 CFR 82.157(k)).
 note-beyond-season = Se cargó para la temporada más de lo que se había retirado para ella en los 12 meses anteriores. La definición de variación estacional tal como está escrita (40 CFR 82.152) no cubre eso; lo que se añadió de más se cuenta aquí.
-note-year-not-complete = Este libro no conoce todos los movimientos de este año.
+note-year-not-complete = Estas notas no recogen todos los movimientos de este año.
 note-leak-may-have-begun = Una fuga pudo empezar en cualquier momento desde la carga anterior a la pérdida, salvo que se viera antes. Se supone que mantuvo el tamaño con que se midió.
 note-loss-not-known-well = La pérdida no se conoce lo bastante bien para decir si quedan otras fugas: hace falta una carga completa por peso al principio y al final.
-note-gwp-from-memory = Un PCA (GWP) de esta suma se cita de memoria: verifíquese antes de confiar en él.
-note-gwp-left-out = Se deja fuera un componente sin PCA (GWP) publicado, como dice 40 CFR 84.64(c).
+note-gwp-from-memory = Un PCG (GWP) de esta suma se cita de memoria: verifíquese antes de confiar en él.
+note-gwp-left-out = Se deja fuera un componente sin PCG (GWP) publicado, como dice 40 CFR 84.64(c).
 note-resolution = La incertidumbre es la de las cifras escritas, o lo que sigue a ±; no incluye la exactitud del manómetro ni del termómetro.
 note-glide = A esta presión { $refrigerant } hierve con un deslizamiento de { $glide } K: el recalentamiento se cuenta desde el punto de rocío, el subenfriamiento desde el punto de burbuja.

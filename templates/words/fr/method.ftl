@@ -29,6 +29,7 @@ room-equipped = { $has ->
    *[detector] D’après les notes, détecteur de gaz : { $detector }.
 }
 safety-class = Le { $refrigerant } est de la classe de sécurité { $class }.
+safety-can-suffocate = Il n’est pas inflammable, mais il peut asphyxier, d’abord dans les endroits bas.
 safety-can-burn = Il peut brûler : éloigner les sources d’inflammation, ventiler, et employer des outils et des détecteurs prévus pour lui.
 safety-is-toxic = Il est toxique : quitter le local en cas d’alarme et n’y entrer qu’avec une protection respiratoire.
 search-title = Recherches
