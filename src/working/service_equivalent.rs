@@ -300,6 +300,9 @@ fn service_pressure(
         working.note(Message::of("service-note-no-saturation"));
         absolute(plate, air)
     };
+    if pa <= air.pressure().si() {
+        working.note(Message::of("service-note-inwards"));
+    }
     Some(working.finish(computed(Flavour::AbsolutePressure, pa)))
 }
 
@@ -356,6 +359,11 @@ fn leak(
     } else {
         bracket.molecular_pa_m3_s
     };
+    working.note(Message::of(if bracket.viscous_pa_m3_s.is_some() {
+        "service-note-between"
+    } else {
+        "service-note-molecular-only"
+    }));
     working.note(Message::of("service-note-vapour"));
     working.note(Message::of("service-note-year"));
     let rate = mass_rate(found, service_gas.molar_mass_kg_per_kmol, kelvin);

@@ -9,7 +9,6 @@ mod history;
 mod history_charts;
 mod history_report;
 mod history_time_line;
-mod in_service;
 mod leaks_explained;
 mod legal;
 mod method;

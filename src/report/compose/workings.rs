@@ -1,8 +1,5 @@
 //! The appendix: every figure's working.
 
-use std::collections::BTreeMap;
-
-use crate::report::compose::in_service::in_service;
 use crate::report::compose::scene::Scene;
 use crate::report::data::{WorkingEntry, WorkingInput};
 use crate::text::{Message, Text};
@@ -13,21 +10,6 @@ pub fn workings(scene: &Scene<'_>) -> Vec<WorkingEntry> {
     let figures = scene.figures.all();
     let words = scene.words();
     let prefix = format!("{}/", scene.visit.path);
-    let serving = [
-        &scene.figures.holds_in_service,
-        &scene.figures.rises_in_service,
-    ];
-    let served: BTreeMap<&str, String> = serving
-        .into_iter()
-        .flatten()
-        .flatten()
-        .filter_map(|found| {
-            Some((
-                found.figures().last()?.id.as_str(),
-                in_service(scene, found),
-            ))
-        })
-        .collect();
     figures
         .iter()
         .enumerate()
@@ -67,12 +49,7 @@ pub fn workings(scene: &Scene<'_>) -> Vec<WorkingEntry> {
                 _ => None,
             },
             source: words.phrase(figure.method.source),
-            notes: figure
-                .notes
-                .iter()
-                .map(|note| words.text(note))
-                .chain(served.get(figure.id.as_str()).cloned())
-                .collect(),
+            notes: figure.notes.iter().map(|note| words.text(note)).collect(),
         })
         .collect()
 }

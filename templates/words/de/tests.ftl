@@ -215,9 +215,9 @@ water-note-air = Die wärmste Leitung wurde nicht gemessen: mit der Temperatur d
 
 # Was der Grenzwert einer Prüfung im Betrieb bedeutet.
 
-service-between = Im Betrieb, bei anliegendem Dampf von { $refrigerant } mit { $pressure }, träten durch eine Öffnung dieser Größe zwischen { $low } und { $high } aus; welcher Wert zutrifft, kann die Prüfung nicht zeigen.
-service-molecular-only = Im Betrieb, bei anliegendem Dampf von { $refrigerant } mit { $pressure }, träten durch eine Öffnung dieser Größe bei molekularer Strömung { $rate } aus; die viskose Strömung lässt sich nicht errechnen, da keine Viskosität von { $refrigerant } vorliegt.
-service-inwards = Im Betrieb liegt der Druck von { $refrigerant } hier bei { $pressure }, nicht über dem der Außenluft: Durch ein Leck träte Luft ein, nicht Kältemittel aus.
+service-note-between = Viskose und molekulare Strömung sind die beiden Enden: Was durch die Öffnung austräte, liegt dazwischen; wo, kann die Prüfung nicht zeigen.
+service-note-molecular-only = Die viskose Strömung lässt sich nicht errechnen, da die Viskosität eines der Gase nicht vorliegt.
+service-note-inwards = Nicht über dem Druck der Außenluft: Hier träte durch ein Leck Luft ein, nicht Kältemittel aus.
 service-pressure-title = Druck von { $refrigerant } im Betrieb
 service-viscous-title = Dieser Grenzwert im Betrieb, als Dampf von { $refrigerant }, viskose Strömung
 service-molecular-title = Dieser Grenzwert im Betrieb, als Dampf von { $refrigerant }, molekulare Strömung

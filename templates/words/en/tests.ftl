@@ -211,9 +211,9 @@ water-note-air = The warmest pipe was not read: taken at the temperature of the 
 
 # What the limit of a test means in service.
 
-service-between = In service, with vapour of { $refrigerant } at { $pressure } behind it, an opening of that size would let out between { $low } and { $high }; which, the test cannot tell.
-service-molecular-only = In service, with vapour of { $refrigerant } at { $pressure } behind it, an opening of that size would let out { $rate } in molecular flow; viscous flow cannot be worked out, since no viscosity of { $refrigerant } is held.
-service-inwards = In service { $refrigerant } stands at { $pressure } here, not above the air outside: a leak would let air in, not refrigerant out.
+service-note-between = Viscous and molecular flow are the two ends: what the opening would let out lies between them; where, the test cannot tell.
+service-note-molecular-only = Viscous flow cannot be worked out, since the viscosity of one of the gases is not held.
+service-note-inwards = Not above the air outside: here a leak would let air in, not refrigerant out.
 service-pressure-title = Pressure of { $refrigerant } in service
 service-viscous-title = That limit in service, as vapour of { $refrigerant }, viscous flow
 service-molecular-title = That limit in service, as vapour of { $refrigerant }, molecular flow

@@ -211,9 +211,9 @@ water-note-air = No se leyó el tubo más caliente: se toma a la temperatura del
 
 # Lo que significa en servicio el límite de un ensayo.
 
-service-between = En servicio, con vapor de { $refrigerant } en el interior a { $pressure }, por una abertura de ese tamaño escaparían entre { $low } y { $high }; el ensayo no permite precisar más.
-service-molecular-only = En servicio, con vapor de { $refrigerant } en el interior a { $pressure }, por una abertura de ese tamaño escaparían { $rate } en flujo molecular; el flujo viscoso no se puede calcular, pues no se dispone de la viscosidad de { $refrigerant }.
-service-inwards = En servicio, { $refrigerant } está aquí a { $pressure }, no por encima de la presión del aire exterior: por una fuga entraría aire, no saldría refrigerante.
+service-note-between = El flujo viscoso y el molecular son los dos extremos: lo que escaparía por la abertura queda entre ambos; el ensayo no permite precisar más.
+service-note-molecular-only = El flujo viscoso no se puede calcular, pues no se dispone de la viscosidad de uno de los gases.
+service-note-inwards = No por encima de la presión del aire exterior: aquí por una fuga entraría aire, no saldría refrigerante.
 service-pressure-title = Presión de { $refrigerant } en servicio
 service-viscous-title = Ese límite en servicio, como vapor de { $refrigerant }, flujo viscoso
 service-molecular-title = Ese límite en servicio, como vapor de { $refrigerant }, flujo molecular

@@ -215,9 +215,9 @@ water-note-air = Le tube le plus chaud n’a pas été relevé : pris à la tem
 
 # Ce que la limite d’un essai signifie en service.
 
-service-between = En service, sous une pression de { $pressure } de vapeur de { $refrigerant }, une ouverture de cette taille laisserait sortir entre { $low } et { $high } ; l’essai ne permet pas de dire combien.
-service-molecular-only = En service, sous une pression de { $pressure } de vapeur de { $refrigerant }, une ouverture de cette taille laisserait sortir { $rate } en écoulement moléculaire ; l’écoulement visqueux ne peut être calculé, faute d’une viscosité connue du { $refrigerant }.
-service-inwards = En service, la pression du { $refrigerant } est ici de { $pressure }, sans dépasser celle de l’air extérieur : une fuite laisserait entrer de l’air, et non sortir du fluide.
+service-note-between = L’écoulement visqueux et l’écoulement moléculaire sont les deux bornes : ce que l’ouverture laisserait sortir se situe entre les deux ; l’essai ne permet pas de dire où.
+service-note-molecular-only = L’écoulement visqueux ne peut être calculé, faute de la viscosité de l’un des gaz.
+service-note-inwards = Sans dépasser la pression de l’air extérieur : ici, une fuite laisserait entrer de l’air, et non sortir du fluide.
 service-pressure-title = Pression du { $refrigerant } en service
 service-viscous-title = Cette limite en service, en vapeur de { $refrigerant }, écoulement visqueux
 service-molecular-title = Cette limite en service, en vapeur de { $refrigerant }, écoulement moléculaire
