@@ -42,6 +42,7 @@ pub static METHODS: &[&Method] = &[
     &co2_equivalent::CO2_EQUIVALENT,
     &leak_rate::ANNUALIZING,
     &leak_rate::LOST_IN_YEAR,
+    &leak_rate::MISSING,
     &leak_rate::PLAIN,
     &leak_rate::ROLLING,
     &leak_size::MASS_OF_THROUGHPUT,

@@ -91,6 +91,9 @@ phrase-common-practice-days-counted-from-the-last-addition-a-year-of-365 = übli
 phrase-lost-in-a-calendar-year-in-percent-of-the-full-charge = Verlust in einem Kalenderjahr in Prozent der vollen Füllmenge
 phrase-share-100-sum-of-the-year-s-additions-full-charge = Anteil = 100 % × Summe des Nachgefüllten des Jahres ÷ volle Füllmenge
 phrase-40-cfr-82-157-j-and-84-106-j-125-or-more-in-a-calendar-year-is-to = 40 CFR 82.157(j) und 84.106(j): 125 % oder mehr in einem Kalenderjahr sind zu melden
+phrase-refrigerant-missing-in-all = Insgesamt fehlendes Kältemittel
+phrase-missing-sum-of-what-each-charge-put-back-up-to-the-one-that-ended = gefehlt = Summe dessen, was jede Füllung ersetzte, bis zu der, die den Verlust beendete
+phrase-an-addition-that-did-not-fill-the-circuit-belongs-to-the-same-los = eine Nachfüllung, die den Kreislauf nicht voll machte, gehört zum selben Verlust wie die nächste, gängige Praxis; ebenso 40 CFR 82.152, „leak rate“, für mehrere Nachfüllungen zu einem Leck
 phrase-what-the-leaks-found-explain-of-the-loss = Was die gefundenen Lecks vom Verlust erklären
 phrase-explained-sum-of-leak-size-time-it-leaked-from-the-least-of-both-t = erklärt = Summe von Leckgröße × Zeit, in der es leckte, vom Kleinsten beider bis zum Größten beider
 phrase-interval-arithmetic-that-a-leak-kept-the-size-it-was-measured-at-i = Intervallrechnung; dass ein Leck seine gemessene Größe behielt, ist eine Annahme

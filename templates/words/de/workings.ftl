@@ -29,8 +29,16 @@ title-loss-co2e = { $circuit ->
    *[other] CO₂-Äquivalent des Verlusts, Kreislauf { $circuit }
 }
 title-lost-in-year = { $circuit ->
-    [none] Verlust im Jahr { $year } in Prozent der vollen Füllmenge
-   *[other] Verlust im Jahr { $year } in Prozent der vollen Füllmenge, Kreislauf { $circuit }
+    [none] Nachgefüllt im Jahr { $year }, in Prozent der vollen Füllmenge
+   *[other] Nachgefüllt im Jahr { $year }, in Prozent der vollen Füllmenge, Kreislauf { $circuit }
+}
+title-missing = { $circuit ->
+    [none] Insgesamt gefehlt
+   *[other] Insgesamt gefehlt, Kreislauf { $circuit }
+}
+title-missing-co2e = { $circuit ->
+    [none] CO₂-Äquivalent dessen, was insgesamt fehlte
+   *[other] CO₂-Äquivalent dessen, was insgesamt fehlte, Kreislauf { $circuit }
 }
 title-loss-per-year = { $circuit ->
     [none] Verlust pro Jahr

@@ -29,8 +29,16 @@ title-loss-co2e = { $circuit ->
    *[other] CO₂ equivalent of what had been lost, circuit { $circuit }
 }
 title-lost-in-year = { $circuit ->
-    [none] Lost in { $year } in percent of the full charge
-   *[other] Lost in { $year } in percent of the full charge, circuit { $circuit }
+    [none] Added in { $year }, in percent of the full charge
+   *[other] Added in { $year }, in percent of the full charge, circuit { $circuit }
+}
+title-missing = { $circuit ->
+    [none] Missing in all
+   *[other] Missing in all, circuit { $circuit }
+}
+title-missing-co2e = { $circuit ->
+    [none] CO₂ equivalent of what was missing in all
+   *[other] CO₂ equivalent of what was missing in all, circuit { $circuit }
 }
 title-loss-per-year = { $circuit ->
     [none] Loss per year

@@ -91,6 +91,9 @@ phrase-common-practice-days-counted-from-the-last-addition-a-year-of-365 = prác
 phrase-lost-in-a-calendar-year-in-percent-of-the-full-charge = Perdido en un año natural en porcentaje de la carga completa
 phrase-share-100-sum-of-the-year-s-additions-full-charge = parte = 100 % × suma de las adiciones del año ÷ carga completa
 phrase-40-cfr-82-157-j-and-84-106-j-125-or-more-in-a-calendar-year-is-to = 40 CFR 82.157(j) y 84.106(j): un 125 % o más en un año natural debe declararse
+phrase-refrigerant-missing-in-all = Refrigerante que faltaba en total
+phrase-missing-sum-of-what-each-charge-put-back-up-to-the-one-that-ended = faltaba = suma de lo que repuso cada carga, hasta la que puso fin a la pérdida
+phrase-an-addition-that-did-not-fill-the-circuit-belongs-to-the-same-los = una adición que no completó la carga pertenece a la misma pérdida que la siguiente, práctica habitual; así también 40 CFR 82.152, «leak rate», para varias adiciones por una misma fuga
 phrase-what-the-leaks-found-explain-of-the-loss = Lo que las fugas encontradas explican de la pérdida
 phrase-explained-sum-of-leak-size-time-it-leaked-from-the-least-of-both-t = explicado = suma de tamaño de fuga × tiempo que fugó, del mínimo de ambos al máximo de ambos
 phrase-interval-arithmetic-that-a-leak-kept-the-size-it-was-measured-at-i = aritmética de intervalos; que una fuga mantuviera el tamaño medido es una suposición

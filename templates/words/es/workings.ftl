@@ -29,8 +29,16 @@ title-loss-co2e = { $circuit ->
    *[other] Equivalente de CO₂ de lo perdido, circuito { $circuit }
 }
 title-lost-in-year = { $circuit ->
-    [none] Perdido en { $year } en porcentaje de la carga completa
-   *[other] Perdido en { $year } en porcentaje de la carga completa, circuito { $circuit }
+    [none] Añadido en { $year }, en porcentaje de la carga completa
+   *[other] Añadido en { $year }, en porcentaje de la carga completa, circuito { $circuit }
+}
+title-missing = { $circuit ->
+    [none] Faltaba en total
+   *[other] Faltaba en total, circuito { $circuit }
+}
+title-missing-co2e = { $circuit ->
+    [none] CO₂ equivalente de lo que faltaba en total
+   *[other] CO₂ equivalente de lo que faltaba en total, circuito { $circuit }
 }
 title-loss-per-year = { $circuit ->
     [none] Pérdida al año

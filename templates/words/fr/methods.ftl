@@ -91,6 +91,9 @@ phrase-common-practice-days-counted-from-the-last-addition-a-year-of-365 = prati
 phrase-lost-in-a-calendar-year-in-percent-of-the-full-charge = Perdu en une année civile, en pour cent de la pleine charge
 phrase-share-100-sum-of-the-year-s-additions-full-charge = part = 100 % × somme des ajouts de l’année ÷ pleine charge
 phrase-40-cfr-82-157-j-and-84-106-j-125-or-more-in-a-calendar-year-is-to = 40 CFR 82.157(j) et 84.106(j) : 125 % ou plus en une année civile sont à déclarer
+phrase-refrigerant-missing-in-all = Fluide manquant en tout
+phrase-missing-sum-of-what-each-charge-put-back-up-to-the-one-that-ended = manque = somme de ce que chaque charge a remplacé, jusqu’à celle qui a mis fin à la perte
+phrase-an-addition-that-did-not-fill-the-circuit-belongs-to-the-same-los = un ajout qui n’a pas complété la charge appartient à la même perte que le suivant, pratique courante ; de même 40 CFR 82.152, « leak rate », pour plusieurs ajouts dus à une même fuite
 phrase-what-the-leaks-found-explain-of-the-loss = Ce que les fuites trouvées expliquent de la perte
 phrase-explained-sum-of-leak-size-time-it-leaked-from-the-least-of-both-t = expliqué = somme de taille de fuite × durée de fuite, du moins des deux au plus des deux
 phrase-interval-arithmetic-that-a-leak-kept-the-size-it-was-measured-at-i = calcul d’intervalles ; qu’une fuite ait gardé la taille mesurée est une hypothèse

@@ -29,8 +29,16 @@ title-loss-co2e = { $circuit ->
    *[other] Équivalent CO₂ de ce qui avait été perdu, circuit { $circuit }
 }
 title-lost-in-year = { $circuit ->
-    [none] Perdu en { $year } en pour cent de la pleine charge
-   *[other] Perdu en { $year } en pour cent de la pleine charge, circuit { $circuit }
+    [none] Ajouté en { $year }, en pour cent de la pleine charge
+   *[other] Ajouté en { $year }, en pour cent de la pleine charge, circuit { $circuit }
+}
+title-missing = { $circuit ->
+    [none] Manque total
+   *[other] Manque total, circuit { $circuit }
+}
+title-missing-co2e = { $circuit ->
+    [none] Équivalent CO₂ du manque total
+   *[other] Équivalent CO₂ du manque total, circuit { $circuit }
 }
 title-loss-per-year = { $circuit ->
     [none] Perte par an
