@@ -47,7 +47,7 @@ pub static PLAIN: Method = Method {
 /// Sum of a calendar year.
 pub static LOST_IN_YEAR: Method = Method {
     id: "lost-in-year",
-    name: "Lost in a calendar year in percent of the full charge",
+    name: "Added in a calendar year in percent of the full charge",
     formula: "share = 100 % × sum of the year's additions ÷ full charge",
     mathematics: "s = 100 % dot (sum m_\"added\") / m_\"full\"",
     source: "40 CFR 82.157(j) and 84.106(j): 125 % or more in a calendar year is to be reported",
@@ -242,11 +242,19 @@ impl Window<'_> {
                 working.note(Message::of("note-first-calculation"));
                 365
             }
-            None => self.days(&mut working)?,
+            None => {
+                let days = self.days(&mut working)?;
+                let note = if days > 365 {
+                    "note-annualized-at-most"
+                } else {
+                    "note-annualized"
+                };
+                working.note(Message::of(note).with("days", days));
+                days
+            }
         };
         let rate = annualizing(added, full, days)?;
         say_apart(self.group(), &mut working);
-        working.note(Message::of("note-annualized").with("days", days.min(365)));
         Some(working.finish(Value::Percent(rate, 2)))
     }
 

@@ -4,10 +4,12 @@ use crate::quantity::{Flavour, UnitSystem, print_as};
 use crate::report::compose::points;
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Block, Column, ColumnKind, Entry, Part, Row, Table};
+use crate::report::visit_figures::CircuitFigures;
 use crate::text::{Message, Text};
 use crate::vocabulary::Word;
 use crate::vocabulary::book_file::GasOrigin;
 use crate::vocabulary::refrigerant_file::MovementKind;
+use crate::working::Figure;
 use crate::working::account::Entry as Line;
 use crate::working::leak_rate::Missing;
 
@@ -54,6 +56,7 @@ pub fn account(scene: &Scene<'_>) -> Part {
                 working: Some(net.id.clone()),
             });
         }
+        part.facts.extend(taken_out(scene, circuit));
         let missing = circuit.missing.as_ref();
         let least = missing.map_or("no", Missing::least);
         if let Some(whole) = &circuit.missing_in_all {
@@ -135,6 +138,32 @@ fn row(scene: &Scene<'_>, line: &Line) -> Row {
         ],
         total: false,
     }
+}
+
+/// What was taken out to change the refrigerant, how much less than the full charge that was, and its
+/// CO2 equivalent.
+fn taken_out(scene: &Scene<'_>, circuit: &CircuitFigures) -> Vec<Entry> {
+    let Some((old, out)) = &circuit.taken_out else {
+        return Vec::new();
+    };
+    let entry = |id, figure: &Figure| Entry {
+        key: scene.say(
+            &Message::of(id)
+                .with("refrigerant", old.designation)
+                .with("circuit", scene.system.circuit_choice(circuit.circuit)),
+        ),
+        value: scene.value(&figure.value),
+        working: Some(figure.id.clone()),
+    };
+    let short = out
+        .short
+        .iter()
+        .map(|figure| entry("account-less-than-full", figure));
+    let co2e = circuit.taken_out_co2e.iter();
+    std::iter::once(entry("account-recovered", &out.recovered))
+        .chain(short)
+        .chain(co2e.map(|figure| entry("account-recovered-co2e", figure)))
+        .collect()
 }
 
 /// Which way refrigerant moved, and how far it was charged: the next loss is counted from there.

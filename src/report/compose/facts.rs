@@ -8,6 +8,7 @@ use crate::report::data::{Fact, NextDate};
 use crate::text::Message;
 use crate::vocabulary::Word;
 use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
+use crate::working::Figure;
 use crate::working::leak_rate::Missing;
 use crate::working::outcome::proves;
 
@@ -126,6 +127,28 @@ fn proved_on(scene: &Scene<'_>) -> Option<String> {
     Some(scene.say(&Message::of("fact-detector-proved").with("leak", leak.value.as_str())))
 }
 
+/// What came out of all circuits before a change of refrigerant, and what had been missing.
+fn taken_out(scene: &Scene<'_>) -> Option<String> {
+    let circuits = scene.figures.circuits.iter();
+    let out: Vec<_> = circuits.filter_map(|c| c.taken_out.as_ref()).collect();
+    let (old, _) = out.first()?;
+    let kg = |figure: &Figure| figure.value.number();
+    let recovered: f64 = out.iter().map(|(_, out)| kg(&out.recovered)).sum();
+    let missing: f64 = out
+        .iter()
+        .filter_map(|(_, out)| out.short.as_ref())
+        .map(kg)
+        .sum();
+    let missing = (missing > 0.0).then(|| scene.mass(missing, None));
+    out.iter().all(|(other, _)| other == old).then(|| {
+        let message = Message::of("fact-taken-out")
+            .with("refrigerant", old.designation)
+            .with("mass", scene.mass(recovered, None))
+            .with("missing", missing.unwrap_or_else(|| "none".to_owned()));
+        scene.say(&message)
+    })
+}
+
 fn refrigerant_fact(scene: &Scene<'_>) -> Option<Fact> {
     let added: Vec<_> = scene
         .figures
@@ -147,7 +170,8 @@ fn refrigerant_fact(scene: &Scene<'_>) -> Option<Fact> {
             (scene.word("fact-none-added"), None)
         } else if retrofit > 0.0 {
             let charged = Message::of("fact-charged").with("mass", scene.mass(retrofit, None));
-            (scene.say(&charged), Some(scene.word("fact-after-retrofit")))
+            let qualifier = taken_out(scene).unwrap_or_else(|| scene.word("fact-after-retrofit"));
+            (scene.say(&charged), Some(qualifier))
         } else {
             return None;
         };

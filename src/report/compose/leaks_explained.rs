@@ -41,10 +41,12 @@ fn sentence(scene: &Scene<'_>, circuit: &CircuitFigures, share: &Share) -> Strin
 
 /// What cannot be said where a leak was not measured.
 pub fn not_sized(scene: &Scene<'_>) -> Option<String> {
-    let any = scene
-        .figures
-        .circuits
-        .iter()
-        .any(|circuit| circuit.explained == Some(Explained::NotSized));
-    any.then(|| scene.word("leaks-not-sized"))
+    let circuits = scene.figures.circuits.iter();
+    let leaks: usize = circuits
+        .filter_map(|circuit| match circuit.explained {
+            Some(Explained::NotSized { leaks }) => Some(leaks),
+            _ => None,
+        })
+        .sum();
+    (leaks > 0).then(|| scene.say(&Message::of("leaks-not-sized").with("leaks", leaks)))
 }

@@ -16,6 +16,18 @@ account-at-least = { $least ->
     [yes] mindestens { $figure }
    *[no] { $figure }
 }
+account-recovered = { $circuit ->
+    [none] { $refrigerant } zurückgewonnen
+   *[other] { $refrigerant } zurückgewonnen, Kreislauf { $circuit }
+}
+account-less-than-full = { $circuit ->
+    [none] Zur vollen Füllmenge fehlten
+   *[other] Zur vollen Füllmenge fehlten, Kreislauf { $circuit }
+}
+account-recovered-co2e = { $circuit ->
+    [none] CO₂-Äquivalent des Zurückgewonnenen
+   *[other] CO₂-Äquivalent des Zurückgewonnenen, Kreislauf { $circuit }
+}
 account-of-full-charge = { $least ->
     [yes] mindestens { $share }
    *[no] { $share }

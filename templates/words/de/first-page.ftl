@@ -172,6 +172,10 @@ fact-air-came-in = Luft ist eingedrungen
 fact-vacuum-test = { $duration } lang unter Vakuum
 fact-none-added = Nichts nachgefüllt
 fact-charged = { $mass } eingefüllt
+fact-taken-out = { $mass } { $refrigerant } zurückgewonnen{ $missing ->
+    [none] { "" }
+   *[other] ; { $missing } hatten gefehlt
+}
 fact-after-retrofit = nach der Umstellung des Kältemittels
 fact-refrigerant = Kältemittel
 fact-lost = { $least ->

@@ -68,7 +68,7 @@ chart-alt = { $name } über { $time }: von { $first } am Anfang bis { $last } am
 
 budget-title = Was den verlorenen Druck unsicher macht
 budget-contribution = Beitrag
-budget-standard-uncertainty = Standardunsicherheit
+budget-standard-uncertainty = Standardunsicherheit, { $unit }
 budget-share = Anteil an der Varianz
 budget-from = Herkunft
 budget-together = Alles zusammen

@@ -16,6 +16,18 @@ account-at-least = { $least ->
     [yes] at least { $figure }
    *[no] { $figure }
 }
+account-recovered = { $circuit ->
+    [none] { $refrigerant } recovered
+   *[other] { $refrigerant } recovered, circuit { $circuit }
+}
+account-less-than-full = { $circuit ->
+    [none] Missing of the full charge
+   *[other] Missing of the full charge, circuit { $circuit }
+}
+account-recovered-co2e = { $circuit ->
+    [none] CO₂ equivalent of what was recovered
+   *[other] CO₂ equivalent of what was recovered, circuit { $circuit }
+}
 account-of-full-charge = { $least ->
     [yes] at least { $share }
    *[no] { $share }

@@ -158,6 +158,10 @@ fact-air-came-in = Air came in
 fact-vacuum-test = under vacuum for { $duration }
 fact-none-added = None added
 fact-charged = { $mass } charged
+fact-taken-out = { $mass } { $refrigerant } recovered{ $missing ->
+    [none] { "" }
+   *[other] ; { $missing } had been missing
+}
 fact-after-retrofit = after the change of refrigerant
 fact-refrigerant = Refrigerant
 fact-lost = { $least ->

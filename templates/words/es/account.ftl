@@ -16,6 +16,18 @@ account-at-least = { $least ->
     [yes] al menos { $figure }
    *[no] { $figure }
 }
+account-recovered = { $circuit ->
+    [none] { $refrigerant } recuperado
+   *[other] { $refrigerant } recuperado, circuito { $circuit }
+}
+account-less-than-full = { $circuit ->
+    [none] Faltaba de la carga completa
+   *[other] Faltaba de la carga completa, circuito { $circuit }
+}
+account-recovered-co2e = { $circuit ->
+    [none] Equivalente de CO₂ de lo recuperado
+   *[other] Equivalente de CO₂ de lo recuperado, circuito { $circuit }
+}
 account-of-full-charge = { $least ->
     [yes] al menos { $share }
    *[no] { $share }

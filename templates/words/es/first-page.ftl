@@ -175,6 +175,10 @@ fact-air-came-in = Ha entrado aire
 fact-vacuum-test = al vacío durante { $duration }
 fact-none-added = Nada añadido
 fact-charged = { $mass } cargados
+fact-taken-out = { $mass } de { $refrigerant } recuperados{ $missing ->
+    [none] { "" }
+   *[other] ; faltaban { $missing }
+}
 fact-after-retrofit = tras el cambio de refrigerante
 fact-refrigerant = Refrigerante
 fact-lost = { $least ->

@@ -67,7 +67,7 @@ chart-alt = { $name } durante { $time }: de { $first } al inicio a { $last } al 
 
 budget-title = Qué hace incierta la presión perdida
 budget-contribution = Contribución
-budget-standard-uncertainty = Incertidumbre típica
+budget-standard-uncertainty = Incertidumbre típica, { $unit }
 budget-share = Parte de la varianza
 budget-from = Origen
 budget-together = Todo junto

@@ -16,6 +16,18 @@ account-at-least = { $least ->
     [yes] au moins { $figure }
    *[no] { $figure }
 }
+account-recovered = { $circuit ->
+    [none] { $refrigerant } récupéré
+   *[other] { $refrigerant } récupéré, circuit { $circuit }
+}
+account-less-than-full = { $circuit ->
+    [none] Manque par rapport à la pleine charge
+   *[other] Manque par rapport à la pleine charge, circuit { $circuit }
+}
+account-recovered-co2e = { $circuit ->
+    [none] Équivalent CO₂ du fluide récupéré
+   *[other] Équivalent CO₂ du fluide récupéré, circuit { $circuit }
+}
 account-of-full-charge = { $least ->
     [yes] au moins { $share }
    *[no] { $share }

@@ -163,6 +163,10 @@ fact-air-came-in = De l’air est entré
 fact-vacuum-test = sous vide pendant { $duration }
 fact-none-added = Rien d’ajouté
 fact-charged = Chargé : { $mass }
+fact-taken-out = { $mass } de { $refrigerant } récupérés{ $missing ->
+    [none] { "" }
+   *[other]  ; il manquait { $missing }
+}
 fact-after-retrofit = après le changement de fluide
 fact-refrigerant = Fluide frigorigène
 fact-lost = { $least ->

@@ -68,7 +68,7 @@ chart-alt = { $name } ({ $time }) : de { $first } au début à { $last } à la 
 
 budget-title = Ce qui rend incertaine la pression perdue
 budget-contribution = Composante
-budget-standard-uncertainty = Incertitude-type
+budget-standard-uncertainty = Incertitude-type, { $unit }
 budget-share = Part de la variance
 budget-from = Origine
 budget-together = Ensemble
