@@ -237,7 +237,7 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
     let before = before.and_then(|day| system.in_force(circuit, day));
     let old = before.and_then(|entry| entry.refrigerant.zip(entry.note.full_charge));
     figures.taken_out = old.and_then(|(old, full)| {
-        let out = taken_out(&figures.account, number, &full, &label, titled)?;
+        let out = taken_out(&figures.account, number, &full, label, titled)?;
         Some((old, out))
     });
     figures.taken_out_co2e = figures.taken_out.as_ref().and_then(|(old, out)| {

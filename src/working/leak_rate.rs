@@ -236,22 +236,19 @@ impl Window<'_> {
         let mut working = Working::of(&ANNUALIZING, id, title);
         let added = self.added(&mut working);
         let full = working.take("m_full", self.full);
-        let days = match self.is_first() {
-            Some(first) => {
-                working.input("d", Value::Days(365), Origin::Constant(first.source));
-                working.note(Message::of("note-first-calculation"));
-                365
-            }
-            None => {
-                let days = self.days(&mut working)?;
-                let note = if days > 365 {
-                    "note-annualized-at-most"
-                } else {
-                    "note-annualized"
-                };
-                working.note(Message::of(note).with("days", days));
-                days
-            }
+        let days = if let Some(first) = self.is_first() {
+            working.input("d", Value::Days(365), Origin::Constant(first.source));
+            working.note(Message::of("note-first-calculation"));
+            365
+        } else {
+            let days = self.days(&mut working)?;
+            let note = if days > 365 {
+                "note-annualized-at-most"
+            } else {
+                "note-annualized"
+            };
+            working.note(Message::of(note).with("days", days));
+            days
         };
         let rate = annualizing(added, full, days)?;
         say_apart(self.group(), &mut working);

@@ -368,6 +368,9 @@ fn slope(
     for volume in volumes {
         working.take("V", volume);
     }
+    if volumes.len() > 1 {
+        working.note(Message::of("note-volumes-summed"));
+    }
     let rise = computed(
         Flavour::VacuumPressure,
         slope.pa_s * seconds,
@@ -406,6 +409,9 @@ fn throughput(test: &VacuumTest, volumes: &[&Noted<Measured<Volume>>]) -> Figure
     let p1 = working.take("p₁", &test.start.pressure);
     let p2 = working.take("p₂", &test.end.pressure);
     let volume: f64 = volumes.iter().map(|noted| working.take("V", noted)).sum();
+    if volumes.len() > 1 {
+        working.note(Message::of("note-volumes-summed"));
+    }
     let seconds = test.seconds();
     working.input(
         "t",

@@ -2,13 +2,12 @@
 //! settle it, and the course of the log.
 
 use crate::job::VacuumTest;
-use crate::quantity::{Flavour, Reading, print};
+use crate::quantity::{Flavour, print};
 use crate::report::chart::{Course, Line, chart};
 use crate::report::compose::scene::Scene;
 use crate::report::compose::tests::{duration, entry, gauge, part_name, worked};
-use crate::report::data::{Block, Chart, Entry, SeriesStroke, Test};
+use crate::report::data::{Block, Chart, SeriesStroke, Test};
 use crate::text::{Message, Text, sentence};
-use crate::working::Value;
 use crate::working::vacuum_test::{Acceptance, Rise};
 
 /// Whether the limit was met, then what the rise shows about a leak.
@@ -93,6 +92,7 @@ pub(super) fn vacuum_test(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> 
         ("result-smallest-leak", &rise.lower),
         ("result-largest-leak", &rise.upper),
         ("result-as-air", &rise.upper_mass),
+        ("result-water", &rise.water),
     ];
     let open = rise.shown.settles().into_iter().chain(["vacuum-no-place"]);
     let prose = rise
@@ -120,28 +120,12 @@ pub(super) fn vacuum_test(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> 
         results: results
             .into_iter()
             .filter_map(|(key, figure)| Some(worked(key, figure.as_ref()?, scene)))
-            .chain(water(scene, test, rise))
             .collect(),
         chart: course(scene, test, rise),
         prose,
         tables: Vec::new(),
         cautions: Vec::new(),
     }
-}
-
-/// What water alone can reach, in the unit of the limit, or of the readings: beside them it is read.
-fn water(scene: &Scene<'_>, test: &VacuumTest, rise: &Rise) -> Option<Entry> {
-    let figure = rise.water.as_ref()?;
-    let beside = test.note.accept_below.unwrap_or(test.start.pressure);
-    let mut entry = worked("result-water", figure, scene);
-    if let Value::Written(reading) = Value::written(&beside.value) {
-        entry.value = scene.value(&Value::Written(Reading {
-            si: figure.value.number(),
-            uncertainty: None,
-            ..reading
-        }));
-    }
-    Some(entry)
 }
 
 /// The log, its hold line, the line through its last third, and what the largest leak left possible

@@ -28,7 +28,7 @@ legal-charge = Füllmenge { $count ->
     [1] { $charge }.
    *[other] je { $charge }.
 }
-legal-rate-own-way = Die Vorschrift zählt auf ihre Weise, mit eigenen Tagen und mit dem, was bei der Arbeit verloren ging; darum ist das nicht der Verlust pro Jahr aus der Kältemittelbilanz.
+legal-rate-own-way = Die Vorschrift zählt auf ihre Weise, mit eigenen Tagen und mit dem, was bei der Arbeit verloren ging; das kann vom Verlust pro Jahr in der Kältemittelbilanz abweichen.
 legal-rate-without-category = { $circuit ->
     [none] Die Anlage
    *[other] Kreislauf { $circuit }

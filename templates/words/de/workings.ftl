@@ -91,6 +91,7 @@ note-loss-over-days = { $days ->
 note-destroyed = Was abgeblasen und zu mindestens 98 % vernichtet wurde, zählt nicht (40 CFR 82.157(k)).
 note-beyond-season = Für die Saison wurde mehr eingefüllt, als in den 12 Monaten davor dafür entnommen worden war. Die Definition der saisonalen Abweichung nach ihrem Wortlaut (40 CFR 82.152) deckt das nicht; was darüber hinaus eingefüllt wurde, zählt hier.
 note-full-charge-as-noted = Die volle Füllmenge ist genommen, wie sie notiert ist: Die Unsicherheit ist nur die der Wägungen.
+note-volumes-summed = V ist die Summe der aufgeführten Volumen.
 note-year-not-complete = Nicht jede Bewegung dieses Jahres ist diesem Buch bekannt.
 note-leak-may-have-begun = Ein Leck kann zu jeder Zeit seit der Füllung vor dem Verlust begonnen haben, wenn es nicht früher gesehen wurde. Dass es die gemessene Größe behielt, ist angenommen.
 note-loss-not-known-well = Der Verlust ist nicht genau genug bekannt, um zu sagen, ob andere Lecks bleiben: Dazu muss am Anfang und am Ende des Zeitraums nach Gewicht voll gefüllt worden sein.

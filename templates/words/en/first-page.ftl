@@ -76,7 +76,7 @@ because-lost = { $least ->
     [none] the system
    *[other] circuit { $circuit }
 }.
-because-put-back = It was put back in parts: { $parts }.
+because-put-back = The refrigerant was put back in parts: { $parts }.
 put-back-on = { $mass } on { $day }
 because-more-partial = More may have been missing: it was not filled to full.
 because-more-not-noted = More may have been missing: whether it was filled to full is not noted.

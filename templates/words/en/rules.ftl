@@ -20,7 +20,7 @@ legal-charge = Charge { $charge }{ $count ->
     [1] .
    *[other] { " " }each.
 }
-legal-rate-own-way = The rule counts in its own way, with its own days and with what was lost while working, so that this is not the loss per year of the account.
+legal-rate-own-way = The rule counts in its own way, with its own days and with what was lost while working, so that this may differ from the loss per year in the account.
 legal-rate-without-category = { $circuit ->
     [none] The system
    *[other] Circuit { $circuit }

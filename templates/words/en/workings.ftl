@@ -91,6 +91,7 @@ note-loss-over-days = { $days ->
 note-destroyed = What was purged and destroyed to 98 % or more is not counted (40 CFR 82.157(k)).
 note-beyond-season = More was charged for the season than was taken out for it in the 12 months before. The definition of a seasonal variance as written (40 CFR 82.152) does not cover that; what was put in beyond it is counted here.
 note-full-charge-as-noted = The full charge is taken as it is noted: the uncertainty is that of the weighings alone.
+note-volumes-summed = V is the sum of the volumes listed.
 note-year-not-complete = Not every movement of this year is known to this book.
 note-leak-may-have-begun = A leak may have begun at any time since the charge before the loss, unless it was seen earlier. That it kept the size it was measured at is assumed.
 note-loss-not-known-well = The loss is not known well enough to say whether other leaks remain: that takes a full charge by weight at both ends.

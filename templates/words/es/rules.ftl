@@ -28,7 +28,7 @@ legal-charge = Carga completa { $charge }{ $count ->
     [1] .
    *[other] { " " }cada uno.
 }
-legal-rate-own-way = La norma cuenta a su manera, con sus propios días y con lo que se perdió al trabajar; por eso no es la pérdida al año del balance.
+legal-rate-own-way = La norma cuenta a su manera, con sus propios días y con lo que se perdió al trabajar; por eso puede diferir de la pérdida al año del balance.
 legal-rate-without-category = { $circuit ->
     [none] La instalación
    *[other] Circuito { $circuit }

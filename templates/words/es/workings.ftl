@@ -91,6 +91,7 @@ note-loss-over-days = { $days ->
 note-destroyed = Lo purgado y destruido al 98 % o más no se cuenta (40 CFR 82.157(k)).
 note-beyond-season = Se cargó para la temporada más de lo que se había retirado para ella en los 12 meses anteriores. La definición de variación estacional tal como está escrita (40 CFR 82.152) no cubre eso; lo que se añadió de más se cuenta aquí.
 note-full-charge-as-noted = La carga completa se toma como está anotada: la incertidumbre es solo la de las pesadas.
+note-volumes-summed = V es la suma de los volúmenes indicados.
 note-year-not-complete = Este libro no conoce todos los movimientos de este año.
 note-leak-may-have-begun = Una fuga pudo empezar en cualquier momento desde la carga anterior a la pérdida, salvo que se viera antes. Se supone que mantuvo el tamaño con que se midió.
 note-loss-not-known-well = La pérdida no se conoce lo bastante bien para decir si quedan otras fugas: hace falta una carga completa por peso al principio y al final.

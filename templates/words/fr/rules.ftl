@@ -28,7 +28,7 @@ legal-charge = Charge { $charge }{ $count ->
     [1] .
    *[other] { " " }chacun.
 }
-legal-rate-own-way = La règle compte à sa manière, avec ses propres jours et avec ce qui s’est perdu pendant le travail : ce n’est donc pas la perte par an du bilan.
+legal-rate-own-way = La règle compte à sa manière, avec ses propres jours et avec ce qui s’est perdu pendant le travail ; ce taux peut donc différer de la perte par an du bilan.
 legal-rate-without-category = { $circuit ->
     [none] L’installation
    *[other] Circuit { $circuit }

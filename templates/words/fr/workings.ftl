@@ -91,6 +91,7 @@ note-loss-over-days = { $days ->
 note-destroyed = Ce qui a été purgé et détruit à 98 % ou plus n’est pas compté (40 CFR 82.157(k)).
 note-beyond-season = On a chargé pour la saison plus qu’on n’avait retiré pour elle dans les 12 mois précédents. La définition d’une variation saisonnière telle qu’elle est écrite (40 CFR 82.152) ne couvre pas cela ; ce qui a été mis en plus est compté ici.
 note-full-charge-as-noted = La pleine charge est prise telle qu’elle est notée : l’incertitude n’est que celle des pesées.
+note-volumes-summed = V est la somme des volumes indiqués.
 note-year-not-complete = Ce carnet ne connaît pas tous les mouvements de cette année.
 note-leak-may-have-begun = Une fuite a pu commencer à tout moment depuis la charge qui précède la perte, sauf si elle a été vue plus tôt. Qu’elle ait gardé la taille mesurée est une hypothèse.
 note-loss-not-known-well = La perte n’est pas assez bien connue pour dire s’il reste d’autres fuites : il faut une pleine charge pesée au début et à la fin.
