@@ -22,6 +22,7 @@ mod help;
 mod history_report;
 mod ledger;
 mod look_up;
+mod losses;
 mod mistakes;
 #[cfg(feature = "pdf")]
 mod photographs;

@@ -10,7 +10,7 @@ use rimebook::quantity::{Mass, Measured, PressureDifference, Throughput, parse};
 use rimebook::refrigerant::{co2e_kg, find, nitrogen_z};
 use rimebook::ruleset::{Plant, RULE_SETS, RuleSet, Size, coverage, is_chronic, trigger_percent};
 use rimebook::text::{FileId, Noted, Span};
-use rimebook::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
+use rimebook::vocabulary::refrigerant_file::{ChargedTo, MovementKind, MovementWhy};
 use rimebook::vocabulary::site_file::RuleSetWord;
 use rimebook::vocabulary::system_file::Category;
 use rimebook::working::account::{Account, Addition, Basis, Entry};
@@ -97,7 +97,7 @@ fn account(additions: &[(Date, f64)]) -> Account {
         uncertainty_kg: None,
         spans: Vec::new(),
         visit: Some(number),
-        to_full: true,
+        charged_to: Some(ChargedTo::FullByWeight),
         beyond_season_kg: 0.0,
         shows_loss: true,
     };
@@ -117,7 +117,7 @@ fn account(additions: &[(Date, f64)]) -> Account {
         cylinder: None,
         refrigerant: None,
         visit: addition.visit,
-        to_full: addition.to_full,
+        charged_to: addition.charged_to,
         destroyed: false,
     };
     Account {
@@ -142,7 +142,7 @@ fn movement(visit: usize, day: Date, kind: MovementKind, why: MovementWhy, kg: f
         cylinder: None,
         refrigerant: None,
         visit: Some(visit),
-        to_full: kind == MovementKind::Charged,
+        charged_to: (kind == MovementKind::Charged).then_some(ChargedTo::FullByWeight),
         destroyed: false,
     }
 }
@@ -175,8 +175,8 @@ fn several_additions_for_one_leak_are_one() {
         (date(2025, 5, 1), 8.0),
         (date(2025, 6, 5), 7.0),
     ]);
-    account.additions[1].to_full = false;
-    account.entries[1].to_full = false;
+    account.additions[1].charged_to = Some(ChargedTo::Partial);
+    account.entries[1].charged_to = Some(ChargedTo::Partial);
     let method = LeakRateMethod::Annualizing;
     near(
         statutory(&account, "200 kg", method, None, None),

@@ -1,21 +1,23 @@
 //! Every figure of a visit, in the order of the report.
 
-use crate::job::{Moment, Site, System, Visit};
+use crate::job::{Site, System, Visit};
 use crate::language::Words;
+use crate::refrigerant::Refrigerant;
 use crate::ruleset::{Coverage, RuleSet, coverage, last_verification, method_of, plant_of};
 pub use crate::ruleset::{gwp_set_of, rules_of};
-use crate::text::{Message, Noted, Sources};
+use crate::text::{Message, Sources};
 use crate::working::account::{Account, account};
 use crate::working::co2_equivalent::co2_equivalent;
-use crate::working::leak_rate::{Window, lost_in_year};
+use crate::working::leak_rate::{Missing, More, Window, lost_in_year};
 use crate::working::leaks_explained::{Explained, Loss, leaks_explained};
 use crate::working::outcome::{Outcome, outcome};
 use crate::working::pressure_test::{Hold, hold};
 use crate::working::room::{Room, RoomLimit, rooms};
 use crate::working::service_equivalent::{InService, of_pressure_test, of_vacuum_test};
+use crate::working::taken_out::{TakenOut, taken_out};
 use crate::working::vacuum_test::{Rise, rise};
 use crate::working::vapour_state::{VapourState, vapour_state};
-use crate::working::{Figure, Origin};
+use crate::working::{Figure, Origin, Value};
 
 /// What is known of one circuit at a visit.
 #[derive(Debug)]
@@ -28,14 +30,20 @@ pub struct CircuitFigures {
     pub net: Option<Figure>,
     /// Charge as CO2 equivalent.
     pub charge_co2e: Option<Figure>,
-    /// What was lost, as CO2 equivalent.
+    /// What this visit's addition made up, as CO2 equivalent.
     pub lost_co2e: Option<Figure>,
-    /// When refrigerant was charged before this loss, if it is known, and whether to full.
-    pub since: Option<(Noted<Moment>, bool)>,
-    /// What had leaked in all since then, kg.
-    pub leaked_kg: f64,
+    /// What was missing in all, where earlier partial additions belong to the same loss.
+    pub missing_in_all: Option<Figure>,
+    /// That as CO2 equivalent.
+    pub missing_co2e: Option<Figure>,
+    /// The loss that this visit's addition made up, or the last part of it.
+    pub missing: Option<Missing>,
     /// What the leaks found explain of it; none where no leak was found or the loss is not known.
     pub explained: Option<Explained>,
+    /// What was taken out to change the refrigerant, and what it was.
+    pub taken_out: Option<(&'static Refrigerant, TakenOut)>,
+    /// That as CO2 equivalent.
+    pub taken_out_co2e: Option<Figure>,
     /// Plain loss per year.
     pub plain: Option<Figure>,
     /// What was lost in the calendar year up to the visit.
@@ -120,6 +128,12 @@ impl VisitFigures {
         let mut all = Vec::new();
         for circuit in &self.circuits {
             all.extend(&circuit.net);
+            if let Some((_, out)) = &circuit.taken_out {
+                all.push(&out.recovered);
+                all.extend(&out.short);
+            }
+            all.extend(&circuit.taken_out_co2e);
+            all.extend(&circuit.missing_in_all);
             all.extend(&circuit.plain);
             all.extend(&circuit.in_year);
             if let Some(Explained::Sized(share)) = &circuit.explained {
@@ -127,7 +141,8 @@ impl VisitFigures {
             }
             all.extend(circuit.statutory.iter().map(|(_, figure)| figure));
             all.extend(&circuit.charge_co2e);
-            all.extend(&circuit.lost_co2e);
+            // Of a loss that was put back in parts the whole is told, not the last part.
+            all.extend(circuit.missing_co2e.as_ref().or(circuit.lost_co2e.as_ref()));
         }
         for (hold, in_service) in self.holds.iter().zip(&self.holds_in_service) {
             all.extend(hold.figures());
@@ -182,9 +197,12 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         net: account.net_of(number, &label("net-addition"), titled("title-net-addition")),
         charge_co2e: None,
         lost_co2e: None,
-        since: None,
-        leaked_kg: 0.0,
+        missing_in_all: None,
+        missing_co2e: None,
+        missing: None,
         explained: None,
+        taken_out: None,
+        taken_out_co2e: None,
         plain: None,
         in_year: None,
         statutory: Vec::new(),
@@ -209,19 +227,38 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
             |(rules, _)| rules.gwp,
         );
     figures.charge_co2e = co2_equivalent(
-        (full_kg, full.value.uncertainty, Origin::Note(full.span)),
+        (Value::written(&full.value), Origin::Note(full.span)),
         refrigerant,
         set,
         &label("full-charge-co2e"),
         titled("title-full-charge-co2e"),
     );
+    let before = visit.name.date.yesterday().ok();
+    let before = before.and_then(|day| system.in_force(circuit, day));
+    let old = before.and_then(|entry| entry.refrigerant.zip(entry.note.full_charge));
+    figures.taken_out = old.and_then(|(old, full)| {
+        let out = taken_out(&figures.account, number, &full, label, titled)?;
+        Some((old, out))
+    });
+    figures.taken_out_co2e = figures.taken_out.as_ref().and_then(|(old, out)| {
+        let mass = (
+            out.recovered.value.clone(),
+            Origin::Figure(out.recovered.id.clone()),
+        );
+        co2_equivalent(
+            mass,
+            old,
+            set,
+            &label("recovered-co2e"),
+            titled("title-recovered-co2e"),
+        )
+    });
     let Some(addition) = figures.account.addition_of(number).cloned() else {
         return figures;
     };
     figures.lost_co2e = co2_equivalent(
         (
-            addition.leaked_kg,
-            addition.uncertainty_kg,
+            Value::mass(addition.leaked_kg, addition.uncertainty_kg),
             Origin::Notes(addition.spans.clone()),
         ),
         refrigerant,
@@ -237,6 +274,10 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         first: None,
     };
     let year = addition.at.value.date().year();
+    // The rule that asks for it: 40 CFR 82.157(j), 84.106(j).
+    let asked =
+        |(rules, covered): &(&RuleSet, Coverage)| covered.covered && rules.exceedance.is_some();
+    let asked = figures.coverage.iter().any(asked);
     let in_year = lost_in_year(
         &figures.account,
         &full,
@@ -256,25 +297,35 @@ fn circuit_figures(site: &Site, system: &System, circuit: usize, number: usize) 
         let figure = window.rate(method, &label(&format!("leak-rate/{slug}")), title);
         statutory.extend(figure.map(|figure| (*rules, figure)));
     }
-    let (since, leaked_kg) = (window.since(), window.leaked_kg());
-    figures.explained = since.and_then(|(since, _)| {
-        // What one addition made up is known with its uncertainty; a sum of several is not.
-        let alone = (leaked_kg - addition.leaked_kg).abs() < 1e-9;
+    let missing = window.missing();
+    let missing_in_all = window.missing_in_all(&label("missing-in-all"), titled("title-missing"));
+    figures.missing_co2e = missing_in_all.as_ref().and_then(|whole| {
+        let mass = (whole.value.clone(), Origin::Figure(whole.id.clone()));
+        let title = titled("title-missing-co2e");
+        co2_equivalent(mass, refrigerant, set, &label("missing-co2e"), title)
+    });
+    figures.explained = missing.since.and_then(|(since, _)| {
         let loss = Loss {
             since,
             until: addition.at,
-            kg: leaked_kg,
-            uncertainty_kg: addition.uncertainty_kg.filter(|_| alone),
+            kg: missing.kg,
+            // What one addition made up is known with its uncertainty; a sum of several is not.
+            uncertainty_kg: addition.uncertainty_kg.filter(|_| missing.parts.len() == 1),
             spans: &addition.spans,
+            installed: figures
+                .account
+                .installed_full
+                .is_some_and(|from| from.value == since.value),
+            complete: missing.more != Some(More::NotComplete),
         };
         let id = label("leaks-explained");
         let named = (id.as_str(), titled("title-leaks-explained"));
         leaks_explained(system, number, circuit, &loss, named)
     });
-    figures.since = since;
-    figures.leaked_kg = leaked_kg;
+    figures.missing_in_all = missing_in_all;
+    figures.missing = Some(missing);
     figures.plain = plain;
-    figures.in_year = in_year;
+    figures.in_year = in_year.filter(|_| asked);
     figures.statutory = statutory;
     figures
 }

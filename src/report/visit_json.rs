@@ -59,7 +59,7 @@ pub fn explained_json(system: &System, figures: &VisitFigures) -> Value {
     circuits
         .filter_map(|circuit| {
             let said = match circuit.explained.as_ref()? {
-                Explained::NotSized => "not sized",
+                Explained::NotSized { .. } => "not sized",
                 Explained::Sized(share) => match share.verdict {
                     Verdict::OthersRemain => "less than was lost",
                     Verdict::MoreThanLost => "more than was lost",

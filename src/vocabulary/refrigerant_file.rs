@@ -145,6 +145,13 @@ pub enum ChargedTo {
     Partial,
 }
 
+impl ChargedTo {
+    /// Whether it was charged to the full charge, by whatever sign.
+    pub fn is_full(self) -> bool {
+        self != ChargedTo::Partial
+    }
+}
+
 impl Word for ChargedTo {
     const WORDS: &'static [(&'static str, Self, &'static str)] = &[
         (

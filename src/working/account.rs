@@ -61,8 +61,8 @@ pub struct Entry {
     pub refrigerant: Option<&'static Refrigerant>,
     /// Number of the visit; none for an earlier record.
     pub visit: Option<usize>,
-    /// Charged to the full charge.
-    pub to_full: bool,
+    /// How far it was charged, where that is noted.
+    pub charged_to: Option<ChargedTo>,
     /// Purged and destroyed to the share that the rule asks for.
     pub destroyed: bool,
 }
@@ -75,6 +75,11 @@ impl Entry {
         } else {
             -self.kg
         }
+    }
+
+    /// Whether it was charged to the full charge.
+    pub fn to_full(&self) -> bool {
+        self.charged_to.is_some_and(ChargedTo::is_full)
     }
 
     /// Whether it went neither into nor out of a cylinder.
@@ -102,8 +107,8 @@ pub struct Addition {
     pub spans: Vec<Span>,
     /// Number of the visit; none for an earlier record.
     pub visit: Option<usize>,
-    /// Charged to the full charge.
-    pub to_full: bool,
+    /// How far it was charged, where that is noted.
+    pub charged_to: Option<ChargedTo>,
     /// What a charge for the season put in beyond what was taken out for it, kg.
     pub beyond_season_kg: f64,
     /// Whether it shows a loss: any does where nothing was recovered; else what had leaked has to be
@@ -112,6 +117,11 @@ pub struct Addition {
 }
 
 impl Addition {
+    /// Whether it charged the circuit to the full charge.
+    pub fn to_full(&self) -> bool {
+        self.charged_to.is_some_and(ChargedTo::is_full)
+    }
+
     /// What counts in a leak rate by rule, kg.
     pub fn counted_kg(&self) -> f64 {
         self.kg - self.destroyed_kg
@@ -221,7 +231,7 @@ fn earlier(system: &System, circuit: usize) -> Vec<Entry> {
                 cylinder: None,
                 refrigerant: None,
                 visit: None,
-                to_full: false,
+                charged_to: None,
                 destroyed: false,
             })
         })
@@ -253,12 +263,7 @@ fn entry(movement: &Movement, visit: usize, purpose: Option<Purpose>) -> Entry {
         cylinder: note.cylinder.as_ref().map(|id| id.value.clone()),
         refrigerant: refrigerant_of(note.refrigerant.as_ref()),
         visit: Some(visit),
-        to_full: note.charged_to.is_some_and(|to| {
-            matches!(
-                to.value,
-                ChargedTo::FullByWeight | ChargedTo::FullBySightGlass | ChargedTo::FullBySubcooling
-            )
-        }),
+        charged_to: note.charged_to.map(|to| to.value),
         destroyed: movement.kind == MovementKind::Purged
             && to_destruction
             && share >= DESTROYED.0 - 1e-9,
@@ -362,7 +367,7 @@ impl Carried {
             .rfind(|entry| entry.kind == MovementKind::Charged);
         let Some(last) = last.filter(|_| net > 1e-9) else {
             // Filled without a loss: nothing is owed any more.
-            let filled = job.iter().any(|entry| entry.to_full);
+            let filled = job.iter().any(Entry::to_full);
             self.recovered = if filled {
                 0.0
             } else {
@@ -394,7 +399,7 @@ impl Carried {
             uncertainty_kg,
             spans: counted.iter().flat_map(|e| e.spans.clone()).collect(),
             visit: last.visit,
-            to_full: last.to_full,
+            charged_to: last.charged_to,
             beyond_season_kg,
             shows_loss: leaked_kg > least,
         })

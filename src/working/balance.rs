@@ -194,7 +194,7 @@ impl Around<'_> {
             });
         let (holds, known) = match (charged, full) {
             _ if emptied => (0.0, Known::Emptied),
-            (Some(charged), Some(full)) if charged.to_full => (full, Known::Filled),
+            (Some(charged), Some(full)) if charged.to_full() => (full, Known::Filled),
             // It holds no more than its full charge: what went in beyond it had been lost before.
             (_, Some(full)) if now > full => (full, Known::AtMost),
             _ => (now, Known::AtMost),

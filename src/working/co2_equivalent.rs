@@ -1,6 +1,5 @@
 //! CO2 equivalent of a mass under the GWP set of a rule.
 
-use crate::quantity::Flavour;
 use crate::refrigerant::{GwpSet, Refrigerant, co2e_kg};
 use crate::text::{Message, Text};
 use crate::working::working::{Figure, Method, Origin, Value, Working};
@@ -14,26 +13,22 @@ pub static CO2_EQUIVALENT: Method = Method {
     source: "mass times GWP of the set named; mixtures by nominal mass fractions, Regulation (EU) 2024/573 Annex VI and 40 CFR 84.64(b)",
 };
 
-/// The CO2 equivalent in kg of a mass in kg, as a figure; `None` where the set has no value.
+/// The CO2 equivalent in kg of a mass, as a figure; `None` where the set has no value.
 pub fn co2_equivalent(
-    mass: (f64, Option<f64>, Origin),
+    (mass, origin): (Value, Origin),
     refrigerant: &'static Refrigerant,
     set: GwpSet,
     id: &str,
     title: impl Into<Text>,
 ) -> Option<Figure> {
     let gwp = refrigerant.gwp(set)?;
-    let (kg, uncertainty, origin) = mass;
+    let uncertainty = match &mass {
+        Value::Written(reading) => reading.uncertainty,
+        Value::Computed { uncertainty, .. } => *uncertainty,
+        _ => None,
+    };
     let mut working = Working::of(&CO2_EQUIVALENT, id, title);
-    working.input(
-        "m",
-        Value::Computed {
-            flavour: Flavour::Mass,
-            si: kg,
-            uncertainty,
-        },
-        origin,
-    );
+    let kg = working.input("m", mass, origin);
     let shares: Vec<String> = gwp
         .terms
         .iter()

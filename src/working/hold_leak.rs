@@ -64,6 +64,9 @@ fn take_volume_and_time(
     volumes: &[&Noted<Measured<Volume>>],
 ) -> (f64, f64) {
     let volume = volumes.iter().map(|noted| working.take("V", noted)).sum();
+    if volumes.len() > 1 {
+        working.note(Message::of("note-volumes-summed"));
+    }
     let seconds = test.seconds();
     working.input(
         "t",

@@ -3,7 +3,7 @@
 use crate::job::Moment;
 use crate::quantity::{Flavour, Mass, Measured};
 use crate::text::{Message, Noted, Text};
-use crate::vocabulary::refrigerant_file::MovementKind;
+use crate::vocabulary::refrigerant_file::{ChargedTo, MovementKind};
 use crate::working::account::{Account, Addition, Entry};
 use crate::working::working::{Figure, Method, Origin, Value, Working};
 use jiff::civil::Date;
@@ -26,6 +26,15 @@ pub static ROLLING: Method = Method {
     source: "40 CFR 82.152, \"leak rate\"; for part 84 the same by 84.102 (from memory, verify)",
 };
 
+/// What was missing in all.
+pub static MISSING: Method = Method {
+    id: "missing-in-all",
+    name: "Refrigerant missing in all",
+    formula: "missing = sum of what each charge put back, up to the one that ended the loss",
+    mathematics: "m_\"missing\" = sum m_\"lost\"",
+    source: "an addition that did not fill the circuit belongs to the same loss as the next one, common practice; so does 40 CFR 82.152, \"leak rate\", for several additions for one leak",
+};
+
 /// Plain loss per year.
 pub static PLAIN: Method = Method {
     id: "loss-per-year",
@@ -38,7 +47,7 @@ pub static PLAIN: Method = Method {
 /// Sum of a calendar year.
 pub static LOST_IN_YEAR: Method = Method {
     id: "lost-in-year",
-    name: "Lost in a calendar year in percent of the full charge",
+    name: "Added in a calendar year in percent of the full charge",
     formula: "share = 100 % × sum of the year's additions ÷ full charge",
     mathematics: "s = 100 % dot (sum m_\"added\") / m_\"full\"",
     source: "40 CFR 82.157(j) and 84.106(j): 125 % or more in a calendar year is to be reported",
@@ -78,6 +87,44 @@ pub struct FirstCalculation {
     pub source: &'static str,
 }
 
+/// Why more may have been lost than the charges noted put back.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum More {
+    /// The circuit was not charged to full.
+    Partial,
+    /// How far it was charged is not noted.
+    NotNoted,
+    /// There may have been charges since the beginning of the loss that this book does not know of.
+    NotComplete,
+}
+
+/// A loss of a circuit, as the charges show it that put it back.
+#[derive(Clone, Debug)]
+pub struct Missing {
+    /// When refrigerant was charged before it, if that is known, and whether to full.
+    pub since: Option<(Noted<Moment>, bool)>,
+    /// What was put back, by when, kg.
+    pub parts: Vec<(Noted<Moment>, f64)>,
+    /// All of it, kg.
+    pub kg: f64,
+    /// Why it may have been more.
+    pub more: Option<More>,
+}
+
+impl Missing {
+    /// Whether it was at least this much, as a message asks it: `yes` or `no`.
+    pub fn least(&self) -> &'static str {
+        if self.more.is_some() { "yes" } else { "no" }
+    }
+
+    /// The day of the charge before it where that is not known to have filled the circuit, so that
+    /// some of it may have been missing then already; else `none`.
+    pub fn doubtful_since(&self) -> Text {
+        let doubtful = self.since.filter(|(_, full)| !full);
+        doubtful.map_or(Text::from("none"), |(since, _)| since.value.date().into())
+    }
+}
+
 /// What a leak rate is worked out from.
 #[derive(Clone, Copy, Debug)]
 pub struct Window<'a> {
@@ -114,7 +161,7 @@ impl Window<'_> {
         while first > 0 {
             let before = &additions[first - 1];
             let same_day = before.at.value.date() == additions[first].at.value.date();
-            let partial = before.visit.is_some() && !before.to_full;
+            let partial = before.visit.is_some() && !before.to_full();
             if !(same_day || partial) {
                 break;
             }
@@ -144,7 +191,7 @@ impl Window<'_> {
             let other_job = entry.visit.is_none() || entry.visit != first.visit;
             let charged = entry.kind == MovementKind::Charged;
             let before = entry.at.value < first.at.value;
-            charged && before && other_job && (entry.to_full || added(entry))
+            charged && before && other_job && (entry.to_full() || added(entry))
         })
     }
 
@@ -189,17 +236,22 @@ impl Window<'_> {
         let mut working = Working::of(&ANNUALIZING, id, title);
         let added = self.added(&mut working);
         let full = working.take("m_full", self.full);
-        let days = match self.is_first() {
-            Some(first) => {
-                working.input("d", Value::Days(365), Origin::Constant(first.source));
-                working.note(Message::of("note-first-calculation"));
-                365
-            }
-            None => self.days(&mut working)?,
+        let days = if let Some(first) = self.is_first() {
+            working.input("d", Value::Days(365), Origin::Constant(first.source));
+            working.note(Message::of("note-first-calculation"));
+            365
+        } else {
+            let days = self.days(&mut working)?;
+            let note = if days > 365 {
+                "note-annualized-at-most"
+            } else {
+                "note-annualized"
+            };
+            working.note(Message::of(note).with("days", days));
+            days
         };
         let rate = annualizing(added, full, days)?;
         say_apart(self.group(), &mut working);
-        working.note(Message::of("note-annualized").with("days", days.min(365)));
         Some(working.finish(Value::Percent(rate, 2)))
     }
 
@@ -250,13 +302,52 @@ impl Window<'_> {
     /// When refrigerant was last charged before this loss, and whether to full.
     pub fn since(&self) -> Option<(Noted<Moment>, bool)> {
         self.previous()
-            .map(|entry| (entry.at, entry.to_full))
+            .map(|entry| (entry.at, entry.to_full()))
             .or_else(|| self.installed().map(|from| (from, true)))
     }
 
-    /// What was lost in all, kg: all the additions that belong to this loss.
-    pub fn leaked_kg(&self) -> f64 {
-        self.group().iter().map(|addition| addition.leaked_kg).sum()
+    /// The loss as the charges show it that put it back.
+    pub fn missing(&self) -> Missing {
+        let parts = self.group().iter();
+        let parts: Vec<_> = parts.map(|part| (part.at, part.leaked_kg)).collect();
+        let since = self.since();
+        let not_complete = |from: &Noted<Moment>| {
+            let complete = self.account.complete_since;
+            complete.is_none_or(|complete| complete.date() > from.value.date())
+        };
+        let more = match (self.addition.charged_to, &since) {
+            (Some(ChargedTo::Partial), _) => Some(More::Partial),
+            (None, _) => Some(More::NotNoted),
+            (Some(_), Some((from, true))) if not_complete(from) => Some(More::NotComplete),
+            _ => None,
+        };
+        Missing {
+            since,
+            kg: parts.iter().map(|(_, kg)| kg).sum(),
+            parts,
+            more,
+        }
+    }
+
+    /// What was missing in all as a figure; none where one addition put it all back.
+    pub fn missing_in_all(&self, id: &str, title: impl Into<Text>) -> Option<Figure> {
+        let mut working = Working::of(&MISSING, id, title);
+        let group = self.group();
+        let put_back = |addition: &Addition| {
+            let kg = addition.leaked_kg;
+            mass(addition, "m_lost", kg, &mut working)
+        };
+        let kg = group.iter().map(put_back).sum();
+        if !self.addition.to_full() {
+            working.note(Message::of("note-not-to-full"));
+        }
+        (group.len() > 1).then(|| {
+            working.finish(Value::Computed {
+                flavour: Flavour::Mass,
+                si: kg,
+                uncertainty: None,
+            })
+        })
     }
 
     /// Plain loss per year since the last addition.
@@ -270,10 +361,10 @@ impl Window<'_> {
         let full = working.take("m_full", self.full);
         let days = self.days(&mut working)?;
         let rate = plain(added, full, days)?;
-        if !self.addition.to_full {
+        if !self.addition.to_full() {
             working.note(Message::of("note-not-to-full"));
         }
-        if self.previous().is_some_and(|previous| !previous.to_full) {
+        if self.previous().is_some_and(|previous| !previous.to_full()) {
             working.note(Message::of("note-not-known-full-before"));
         }
         working.note(Message::of("note-loss-over-days").with("days", days));

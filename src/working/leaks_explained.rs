@@ -27,7 +27,10 @@ const DAY_S: f64 = 86_400.0;
 #[derive(Clone, Debug, PartialEq)]
 pub enum Explained {
     /// A leak was not measured as a mass per time, so that no sum can be made.
-    NotSized,
+    NotSized {
+        /// How many leaks were found.
+        leaks: usize,
+    },
     /// Every leak was measured.
     Sized(Box<Share>),
 }
@@ -67,6 +70,10 @@ pub struct Loss<'a> {
     pub uncertainty_kg: Option<f64>,
     /// Where it stands.
     pub spans: &'a [Span],
+    /// Whether it is counted from the installation, at which the full charge was weighed in.
+    pub installed: bool,
+    /// Whether every charge since it began is known; else more may have been lost.
+    pub complete: bool,
 }
 
 /// A leak from its first sighting to its repair.
@@ -111,10 +118,10 @@ pub fn leaks_explained(
     let (mut least, mut most) = (0.0, 0.0);
     for leak in &leaks {
         let Some(size) = leak.size.filter(|size| size.measured) else {
-            return Some(Explained::NotSized);
+            return Some(Explained::NotSized { leaks: leaks.len() });
         };
         let LeakRate::Mass(_) = size.rate.value.value else {
-            return Some(Explained::NotSized);
+            return Some(Explained::NotSized { leaks: leaks.len() });
         };
         let rate = working.take("ṁ", &size.rate);
         let half = size.rate.value.uncertainty;
@@ -147,9 +154,15 @@ pub fn leaks_explained(
         Origin::Notes(loss.spans.to_vec()),
     );
     working.note(Message::of("note-leak-may-have-begun"));
-    let weighed = is_weighed(system, loss.since.value) && is_weighed(system, loss.until.value);
+    let begun = loss.installed || is_weighed(system, loss.since.value);
+    let weighed = begun && is_weighed(system, loss.until.value);
     let verdict = if let Some(half) = loss.uncertainty_kg.filter(|_| weighed) {
-        verdict((least, most), (loss.kg - half, loss.kg + half))
+        let most_lost = if loss.complete {
+            loss.kg + half
+        } else {
+            f64::INFINITY
+        };
+        verdict((least, most), (loss.kg - half, most_lost))
     } else {
         working.note(Message::of("note-loss-not-known-well"));
         Verdict::Open

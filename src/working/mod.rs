@@ -23,6 +23,7 @@ pub mod reach;
 pub mod repair_proof;
 pub mod room;
 pub mod service_equivalent;
+pub mod taken_out;
 pub mod vacuum_rule;
 pub mod vacuum_test;
 pub mod vacuum_verdict;
@@ -42,6 +43,7 @@ pub static METHODS: &[&Method] = &[
     &co2_equivalent::CO2_EQUIVALENT,
     &leak_rate::ANNUALIZING,
     &leak_rate::LOST_IN_YEAR,
+    &leak_rate::MISSING,
     &leak_rate::PLAIN,
     &leak_rate::ROLLING,
     &leak_size::MASS_OF_THROUGHPUT,
@@ -53,10 +55,13 @@ pub static METHODS: &[&Method] = &[
     &hold_log::LOG_CHANGE,
     &leaks_explained::EXPLAINED,
     &room::CONCENTRATION,
+    &room::CONCENTRATION_BY_AREA,
     &room::QUARTER_LIMIT,
     &service_equivalent::MOLECULAR,
     &service_equivalent::PRESSURE,
     &service_equivalent::VISCOUS,
+    &taken_out::RECOVERED,
+    &taken_out::SHORT,
     &vacuum_test::LOWER,
     &vacuum_test::RISE,
     &vacuum_test::SLOPE,

@@ -13,9 +13,18 @@ use jiff::civil::Date;
 pub static CONCENTRATION: Method = Method {
     id: "room-concentration",
     name: "Concentration in the room if the whole charge came out",
-    formula: "c = m ÷ V, V = A × h where no volume is noted",
+    formula: "c = m ÷ V",
     mathematics: "c = m / V",
     source: "charge over room volume, as EN 378-1 and ASHRAE 15 compare it with their limits; evenly mixed, which the air near the floor is not at first",
+};
+
+/// The same where no volume is noted.
+pub static CONCENTRATION_BY_AREA: Method = Method {
+    id: "room-concentration-by-area",
+    name: CONCENTRATION.name,
+    formula: "c = m ÷ (A × h)",
+    mathematics: "c = m / (A dot h)",
+    source: CONCENTRATION.source,
 };
 
 /// A quarter of the lower flammable limit.
@@ -136,7 +145,11 @@ fn concentration(
     charge: &Noted<Measured<Mass>>,
 ) -> Option<Figure> {
     let mut working = Working::of(
-        &CONCENTRATION,
+        if note.volume.is_some() {
+            &CONCENTRATION
+        } else {
+            &CONCENTRATION_BY_AREA
+        },
         format!("room/{id}/concentration"),
         Message::of("title-room-concentration").with("room", id.0.as_str()),
     );

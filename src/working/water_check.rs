@@ -1,7 +1,7 @@
 //! Whether water alone can have made a rise: not above its vapour pressure at the warmest part.
 
 use crate::job::{VacuumTest, Visit};
-use crate::quantity::{Flavour, Measured, Temperature};
+use crate::quantity::{Flavour, Measured, Reading, Temperature};
 use crate::refrigerant::water_vapour_pressure_pa;
 use crate::text::{Message, Noted};
 use crate::working::working::{Figure, Method, Value, Working};
@@ -34,11 +34,18 @@ pub fn water_limit(test: &VacuumTest, visit: &Visit) -> Option<Figure> {
     if test.note.warmest_pipe.is_none() {
         working.note(Message::of("water-note-air"));
     }
-    Some(working.finish(Value::Computed {
+    // In the unit of the limit, or of the readings: beside them it is read.
+    let beside = test.note.accept_below.unwrap_or(test.start.pressure);
+    // Three digits.
+    let digits = (si / beside.value.step).log10().floor() - 2.0;
+    let step = beside.value.step * 10f64.powf(digits.max(0.0));
+    Some(working.finish(Value::Written(Reading {
         flavour: Flavour::VacuumPressure,
         si,
         uncertainty: None,
-    }))
+        step,
+        unit: beside.value.unit,
+    })))
 }
 
 /// Whether a test ended above what water alone can reach.

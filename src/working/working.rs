@@ -69,6 +69,26 @@ pub enum Value {
 }
 
 impl Value {
+    /// As written in the notes.
+    pub fn written<T: Quantity>(measured: &Measured<T>) -> Self {
+        Value::Written(Reading {
+            flavour: measured.value.flavour(),
+            si: measured.value.si(),
+            uncertainty: measured.uncertainty,
+            step: measured.step,
+            unit: measured.unit,
+        })
+    }
+
+    /// A mass that was worked out, kg, with the half width of its uncertainty.
+    pub fn mass(kg: f64, uncertainty: Option<f64>) -> Self {
+        Value::Computed {
+            flavour: Flavour::Mass,
+            si: kg,
+            uncertainty,
+        }
+    }
+
     /// Printed in the units of a site, in English.
     pub fn print(&self, units: UnitSystem) -> String {
         self.say(units, Words::english())
@@ -178,15 +198,11 @@ impl Working {
 
     /// Takes a noted quantity, SI.
     pub fn take<T: Quantity>(&mut self, symbol: &'static str, noted: &Noted<Measured<T>>) -> f64 {
-        let measured = noted.value;
-        let reading = Reading {
-            flavour: measured.value.flavour(),
-            si: measured.value.si(),
-            uncertainty: measured.uncertainty,
-            step: measured.step,
-            unit: measured.unit,
-        };
-        self.input(symbol, Value::Written(reading), Origin::Note(noted.span))
+        self.input(
+            symbol,
+            Value::written(&noted.value),
+            Origin::Note(noted.span),
+        )
     }
 
     /// Takes another figure.
@@ -239,8 +255,9 @@ impl Origin {
 fn places(spans: &[Span], sources: &Sources) -> String {
     let mut out = String::new();
     let mut last = None;
-    for span in spans {
-        let place = sources.place(*span);
+    let mut places: Vec<String> = spans.iter().map(|span| sources.place(*span)).collect();
+    places.dedup();
+    for place in places {
         let (file, line) = place.rsplit_once(':').unwrap_or((&place, ""));
         if last.as_deref() == Some(file) {
             out.push_str(&format!(", {line}"));

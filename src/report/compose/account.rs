@@ -4,11 +4,14 @@ use crate::quantity::{Flavour, UnitSystem, print_as};
 use crate::report::compose::points;
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Block, Column, ColumnKind, Entry, Part, Row, Table};
-use crate::text::Message;
+use crate::report::visit_figures::CircuitFigures;
+use crate::text::{Message, Text};
 use crate::vocabulary::Word;
 use crate::vocabulary::book_file::GasOrigin;
 use crate::vocabulary::refrigerant_file::MovementKind;
+use crate::working::Figure;
 use crate::working::account::Entry as Line;
+use crate::working::leak_rate::Missing;
 
 /// Columns by the messages of their heads; a mass is in the site's unit.
 pub(super) fn columns(scene: &Scene<'_>, heads: &[(&'static str, ColumnKind)]) -> Vec<Column> {
@@ -53,11 +56,28 @@ pub fn account(scene: &Scene<'_>) -> Part {
                 working: Some(net.id.clone()),
             });
         }
+        part.facts.extend(taken_out(scene, circuit));
+        let missing = circuit.missing.as_ref();
+        let least = missing.map_or("no", Missing::least);
+        if let Some(whole) = &circuit.missing_in_all {
+            let figure = Message::of("account-at-least").with("least", least);
+            part.facts.push(Entry {
+                key: of_circuit(scene, "account-missing", circuit.circuit),
+                value: scene.say(&figure.with("figure", scene.value(&whole.value))),
+                working: Some(whole.id.clone()),
+            });
+        }
         if let Some(plain) = &circuit.plain {
             part.facts.push(Entry {
                 key: of_circuit(scene, "account-loss-per-year", circuit.circuit),
                 value: scene.say(
-                    &Message::of("account-of-full-charge").with("share", scene.value(&plain.value)),
+                    &Message::of("account-of-full-charge")
+                        .with("share", scene.value(&plain.value))
+                        .with("least", least)
+                        .with(
+                            "since",
+                            missing.map_or(Text::from("none"), Missing::doubtful_since),
+                        ),
                 ),
                 working: Some(plain.id.clone()),
             });
@@ -108,7 +128,7 @@ fn row(scene: &Scene<'_>, line: &Line) -> Row {
     Row {
         cells: vec![
             scene.words().moment(line.at.value.civil),
-            scene.words().phrase(line.kind.word()),
+            movement(scene, line),
             line.why
                 .map_or_else(String::new, |why| scene.words().phrase(why.word())),
             line.cylinder
@@ -118,6 +138,48 @@ fn row(scene: &Scene<'_>, line: &Line) -> Row {
         ],
         total: false,
     }
+}
+
+/// What was taken out to change the refrigerant, how much less than the full charge that was, and its
+/// CO2 equivalent.
+fn taken_out(scene: &Scene<'_>, circuit: &CircuitFigures) -> Vec<Entry> {
+    let Some((old, out)) = &circuit.taken_out else {
+        return Vec::new();
+    };
+    let entry = |id, figure: &Figure| Entry {
+        key: scene.say(
+            &Message::of(id)
+                .with("refrigerant", old.designation)
+                .with("circuit", scene.system.circuit_choice(circuit.circuit)),
+        ),
+        value: scene.value(&figure.value),
+        working: Some(figure.id.clone()),
+    };
+    let short = out
+        .short
+        .iter()
+        .map(|figure| entry("account-less-than-full", figure));
+    let co2e = circuit.taken_out_co2e.iter();
+    std::iter::once(entry("account-recovered", &out.recovered))
+        .chain(short)
+        .chain(co2e.map(|figure| entry("account-recovered-co2e", figure)))
+        .collect()
+}
+
+/// Which way refrigerant moved, and how far it was charged: the next loss is counted from there.
+fn movement(scene: &Scene<'_>, line: &Line) -> String {
+    let kind = scene.words().phrase(line.kind.word());
+    let Some(to) = line
+        .charged_to
+        .filter(|_| line.kind == MovementKind::Charged)
+    else {
+        return kind;
+    };
+    let message = Message::of("account-charged-to")
+        .with("movement", kind)
+        .with("full", if to.is_full() { "yes" } else { "no" })
+        .phrase("to", to.word());
+    scene.say(&message)
 }
 
 /// Cylinders used: scale readings and where their gas comes from.
@@ -229,9 +291,12 @@ pub fn history(scene: &Scene<'_>) -> Part {
                 ],
             ),
             rows: rows.into_iter().map(|(_, row)| row).collect(),
-            note: since.map_or_else(String::new, |since| {
-                scene.say(&Message::of("account-complete-since").with("day", since.date()))
-            }),
+            note: std::iter::once(scene.word("account-added-note"))
+                .chain(since.map(|since| {
+                    scene.say(&Message::of("account-complete-since").with("day", since.date()))
+                }))
+                .collect::<Vec<_>>()
+                .join(" "),
         });
     }
     part

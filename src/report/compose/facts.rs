@@ -8,6 +8,8 @@ use crate::report::data::{Fact, NextDate};
 use crate::text::Message;
 use crate::vocabulary::Word;
 use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
+use crate::working::Figure;
+use crate::working::leak_rate::Missing;
 use crate::working::outcome::proves;
 
 /// At most four facts.
@@ -125,6 +127,28 @@ fn proved_on(scene: &Scene<'_>) -> Option<String> {
     Some(scene.say(&Message::of("fact-detector-proved").with("leak", leak.value.as_str())))
 }
 
+/// What came out of all circuits before a change of refrigerant, and what had been missing.
+fn taken_out(scene: &Scene<'_>) -> Option<String> {
+    let circuits = scene.figures.circuits.iter();
+    let out: Vec<_> = circuits.filter_map(|c| c.taken_out.as_ref()).collect();
+    let (old, _) = out.first()?;
+    let kg = |figure: &Figure| figure.value.number();
+    let recovered: f64 = out.iter().map(|(_, out)| kg(&out.recovered)).sum();
+    let missing: f64 = out
+        .iter()
+        .filter_map(|(_, out)| out.short.as_ref())
+        .map(kg)
+        .sum();
+    let missing = (missing > 0.0).then(|| scene.mass(missing, None));
+    out.iter().all(|(other, _)| other == old).then(|| {
+        let message = Message::of("fact-taken-out")
+            .with("refrigerant", old.designation)
+            .with("mass", scene.mass(recovered, None))
+            .with("missing", missing.unwrap_or_else(|| "none".to_owned()));
+        scene.say(&message)
+    })
+}
+
 fn refrigerant_fact(scene: &Scene<'_>) -> Option<Fact> {
     let added: Vec<_> = scene
         .figures
@@ -146,7 +170,8 @@ fn refrigerant_fact(scene: &Scene<'_>) -> Option<Fact> {
             (scene.word("fact-none-added"), None)
         } else if retrofit > 0.0 {
             let charged = Message::of("fact-charged").with("mass", scene.mass(retrofit, None));
-            (scene.say(&charged), Some(scene.word("fact-after-retrofit")))
+            let qualifier = taken_out(scene).unwrap_or_else(|| scene.word("fact-after-retrofit"));
+            (scene.say(&charged), Some(qualifier))
         } else {
             return None;
         };
@@ -158,19 +183,38 @@ fn refrigerant_fact(scene: &Scene<'_>) -> Option<Fact> {
         });
     }
     let leaked: f64 = added.iter().map(|(_, addition)| addition.leaked_kg).sum();
+    let missing = || {
+        added
+            .iter()
+            .filter_map(|(circuit, _)| circuit.missing.as_ref())
+    };
+    let in_all: f64 = missing().map(|missing| missing.kg).sum();
+    let least = missing().find(|missing| missing.more.is_some());
+    let least = least.map_or("no", Missing::least);
     let co2e: f64 = added
         .iter()
-        .filter_map(|(circuit, _)| circuit.lost_co2e.as_ref())
+        .filter_map(|(circuit, _)| circuit.missing_co2e.as_ref().or(circuit.lost_co2e.as_ref()))
         .map(|figure| figure.value.number())
         .sum();
+    let co2e = (co2e > 0.0).then(|| scene.tonnes(co2e));
     let working = added
         .first()
-        .and_then(|(circuit, _)| circuit.net.as_ref())
+        .and_then(|(circuit, _)| circuit.missing_in_all.as_ref().or(circuit.net.as_ref()))
         .map(|figure| figure.id.clone());
+    let in_parts = missing().any(|missing| missing.parts.len() > 1);
+    let (value, qualifier) = if in_parts {
+        let in_all = Message::of("fact-missing-in-all")
+            .with("mass", scene.mass(in_all, None))
+            .with("least", least)
+            .with("co2e", co2e.unwrap_or_else(|| "none".to_owned()));
+        (Message::of("fact-put-back"), Some(scene.say(&in_all)))
+    } else {
+        (Message::of("fact-lost").with("least", least), co2e)
+    };
     Some(Fact {
         label: scene.word("fact-refrigerant"),
-        value: scene.say(&Message::of("fact-lost").with("mass", scene.mass(leaked, None))),
-        qualifier: (co2e > 0.0).then(|| scene.tonnes(co2e)),
+        value: scene.say(&value.with("mass", scene.mass(leaked, None))),
+        qualifier,
         working,
     })
 }

@@ -8,6 +8,7 @@ use crate::text::{Diagnostic, Message, Text, capital, ended, sentence};
 use crate::vocabulary::Identifier;
 use crate::vocabulary::finding_field::FindingState;
 use crate::vocabulary::visit_file::LeftAs;
+use crate::working::leak_rate::{Missing, More};
 use crate::working::outcome::{OutcomeKind, Standing};
 use jiff::civil::Date;
 
@@ -100,21 +101,8 @@ fn because(scene: &Scene<'_>) -> Vec<String> {
         because.push(place_says(scene, &place, &what));
     }
     for circuit in &scene.figures.circuits {
-        if circuit.account.addition_of(scene.number).is_none() {
-            continue;
-        }
-        let message = match circuit.since {
-            Some((since, true)) => {
-                Message::of("because-lost-since").with("day", since.value.date())
-            }
-            Some((since, false)) => {
-                Message::of("because-missing-since").with("day", since.value.date())
-            }
-            None => Message::of("because-lost"),
-        }
-        .with("mass", scene.mass(circuit.leaked_kg, None))
-        .with("circuit", scene.system.circuit_choice(circuit.circuit));
-        because.push(scene.say(&message));
+        let missing = circuit.missing.iter();
+        because.extend(missing.map(|missing| lost(scene, circuit.circuit, missing)));
     }
     because.extend(super::leaks_explained::sentences(scene));
     let unreached = not_reached(scene).len();
@@ -122,6 +110,41 @@ fn because(scene: &Scene<'_>) -> Vec<String> {
         because.push(scene.say(&Message::of("because-not-reached").with("places", unreached)));
     }
     because
+}
+
+/// What was missing, since when, in which parts it was put back, and why it may have been more.
+fn lost(scene: &Scene<'_>, circuit: usize, missing: &Missing) -> String {
+    let message = match missing.since {
+        Some((since, true)) => Message::of("because-lost-since").with("day", since.value.date()),
+        Some((since, false)) => {
+            Message::of("because-missing-since").with("day", since.value.date())
+        }
+        None => Message::of("because-lost"),
+    };
+    let parts = missing.parts.iter().map(|(at, kg)| {
+        Message::of("put-back-on")
+            .with("mass", scene.mass(*kg, None))
+            .with("day", at.value.date())
+    });
+    let said = scene.say(
+        &message
+            .with("mass", scene.mass(missing.kg, None))
+            .with("least", missing.least())
+            .with("circuit", scene.system.circuit_choice(circuit)),
+    );
+    let parts = (missing.parts.len() > 1).then(|| {
+        let parts: Vec<Message> = parts.collect();
+        scene.say(&Message::of("because-put-back").with("parts", parts))
+    });
+    let more = missing.more.map(|more| {
+        scene.word(match more {
+            More::Partial => "because-more-partial",
+            More::NotNoted => "because-more-not-noted",
+            More::NotComplete => "because-more-not-complete",
+        })
+    });
+    let said: Vec<String> = std::iter::once(said).chain(parts).chain(more).collect();
+    said.join(" ")
 }
 
 /// A place and what is told of it, as a sentence.
@@ -311,8 +334,14 @@ pub fn waiting(scene: &Scene<'_>) -> Vec<Block> {
             .as_ref()
             .filter(|_| addition.leaked_kg > 0.0)
             .map(|gwp| scene.tonnes(gwp.value.number() / addition.leaked_kg * kg));
+        let missing = circuit.missing.as_ref();
         let message = Message::of("waiting-cost")
             .with("mass", scene.about(kg))
+            .with("least", missing.map_or("no", Missing::least))
+            .with(
+                "since",
+                missing.map_or(Text::from("none"), Missing::doubtful_since),
+            )
             .with("circuit", scene.system.circuit_choice(circuit.circuit))
             .with("co2e", gwp.unwrap_or_else(|| "none".to_owned()))
             .with("running", if running { "yes" } else { "no" });

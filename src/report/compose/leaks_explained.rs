@@ -18,10 +18,11 @@ pub fn sentences(scene: &Scene<'_>) -> Vec<String> {
 
 fn sentence(scene: &Scene<'_>, circuit: &CircuitFigures, share: &Share) -> String {
     let (least, most) = share.explained_kg;
+    let lost = circuit.missing.as_ref().map_or(0.0, |missing| missing.kg);
     let message = Message::of(match share.verdict {
         Verdict::OthersRemain => "leaks-explain-others-remain",
         Verdict::MoreThanLost => "leaks-explain-more-than-lost",
-        Verdict::Open if most >= circuit.leaked_kg => "leaks-explain-all",
+        Verdict::Open if most >= lost => "leaks-explain-all",
         Verdict::Open => "leaks-explain",
     });
     let least = if least > 0.0 {
@@ -34,16 +35,18 @@ fn sentence(scene: &Scene<'_>, circuit: &CircuitFigures, share: &Share) -> Strin
             .with("circuit", scene.system.circuit_choice(circuit.circuit))
             .with("least", least)
             .with("most", scene.about(most))
-            .with("lost", scene.mass(circuit.leaked_kg, None)),
+            .with("lost", scene.mass(lost, None)),
     )
 }
 
 /// What cannot be said where a leak was not measured.
 pub fn not_sized(scene: &Scene<'_>) -> Option<String> {
-    let any = scene
-        .figures
-        .circuits
-        .iter()
-        .any(|circuit| circuit.explained == Some(Explained::NotSized));
-    any.then(|| scene.word("leaks-not-sized"))
+    let circuits = scene.figures.circuits.iter();
+    let leaks: usize = circuits
+        .filter_map(|circuit| match circuit.explained {
+            Some(Explained::NotSized { leaks }) => Some(leaks),
+            _ => None,
+        })
+        .sum();
+    (leaks > 0).then(|| scene.say(&Message::of("leaks-not-sized").with("leaks", leaks)))
 }

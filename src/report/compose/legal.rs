@@ -2,6 +2,7 @@
 
 use crate::report::compose::scene::Scene;
 use crate::report::data::{LegalRow, NextDate};
+use crate::report::visit_figures::CircuitFigures;
 use crate::ruleset::{
     Coverage, Duty, Obligation, RuleSet, covered_on, obligations, trigger_percent,
 };
@@ -9,6 +10,7 @@ use crate::text::{Message, Text};
 use crate::vocabulary::Word;
 use crate::vocabulary::site_file::RuleSetWord;
 use crate::working::Figure;
+use crate::working::leak_rate::ANNUALIZING;
 
 /// One row per rule, for the circuits of which it says the same; then the leak rates.
 pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
@@ -37,7 +39,11 @@ pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
     let rates = scene.figures.circuits.iter().flat_map(|circuit| {
         circuit.statutory.iter().map(|(rules, rate)| LegalRow {
             rule: words.phrase(rules.title),
-            statement: scene.say(&leak_rate(scene, rules, circuit.circuit, rate)),
+            statement: std::iter::once(leak_rate(scene, rules, circuit.circuit, rate))
+                .chain(how_counted(circuit, rate))
+                .map(|message| scene.say(&message))
+                .collect::<Vec<_>>()
+                .join(" "),
             verify: rules.verify,
         })
     });
@@ -103,6 +109,28 @@ fn statement(scene: &Scene<'_>, position: &Position) -> String {
         .join(" ")
 }
 
+/// What a statutory percentage says, and why it is not the loss per year of the account.
+fn how_counted(circuit: &CircuitFigures, rate: &Figure) -> Vec<Message> {
+    let explains = [
+        "note-annualized",
+        "note-annualized-at-most",
+        "note-first-calculation",
+        "note-window",
+    ];
+    let mut said: Vec<Message> = rate
+        .notes
+        .iter()
+        .filter_map(|note| match note {
+            Text::Said(message) if explains.contains(&message.id) => Some(message.clone()),
+            _ => None,
+        })
+        .collect();
+    if circuit.plain.is_some() {
+        said.push(Message::of("legal-rate-own-way"));
+    }
+    said
+}
+
 /// The leak rate of a circuit beside the trigger of its category.
 fn leak_rate(scene: &Scene<'_>, rules: &RuleSet, circuit: usize, rate: &Figure) -> Message {
     let category = scene.system.note.as_ref().and_then(|note| note.category);
@@ -117,7 +145,14 @@ fn leak_rate(scene: &Scene<'_>, rules: &RuleSet, circuit: usize, rate: &Figure) 
     let mut message = Message::of(id)
         .with("circuit", scene.system.circuit_choice(circuit))
         .with("rate", scene.value(&rate.value))
-        .phrase("method", rate.method.name);
+        .with(
+            "method",
+            if *rate.method == ANNUALIZING {
+                "annualizing"
+            } else {
+                "rolling"
+            },
+        );
     if let Some((category, trigger)) = category.zip(trigger) {
         message = message
             .phrase("category", category.value.word())

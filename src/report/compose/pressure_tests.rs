@@ -1,7 +1,7 @@
 //! A pressure test on the page: facts, verdict, results, uncertainty budget, and the course of a log.
 
 use crate::job::PressureTest;
-use crate::quantity::{Flavour, print, print_si};
+use crate::quantity::{Flavour, Pressure, print, print_as, print_si};
 use crate::report::chart::{Course, Line, chart};
 use crate::report::compose::scene::Scene;
 use crate::report::compose::tests::{duration, entry, gauge, part_name, worked};
@@ -12,7 +12,7 @@ use crate::text::{Message, sentence};
 use crate::vocabulary::Word;
 use crate::working::hold_change::nitrogenous;
 use crate::working::pressure_test::{Hold, HoldVerdict, expected_pressure_pa};
-use crate::working::rounded;
+use crate::working::{Value, rounded};
 
 /// The verdict as a sentence.
 pub(super) fn pressure_verdict(scene: &Scene<'_>, hold: &Hold) -> String {
@@ -37,7 +37,6 @@ pub(super) fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold)
             .map(|note| Block::plain(sentence(&note.value))),
     );
     let results = [
-        ("result-expected", &hold.expected),
         ("result-lost", &hold.change),
         ("result-mean-leak", &hold.leak),
         ("result-largest-leak", &hold.limit),
@@ -53,15 +52,42 @@ pub(super) fn pressure_test(scene: &Scene<'_>, test: &PressureTest, hold: &Hold)
         ),
         verdict: pressure_verdict(scene, hold),
         facts: facts(scene, test),
-        results: results
+        results: expected(scene, test, hold)
             .into_iter()
-            .filter_map(|(key, figure)| Some(worked(key, figure.as_ref()?, scene)))
+            .chain(
+                results
+                    .into_iter()
+                    .filter_map(|(key, figure)| Some(worked(key, figure.as_ref()?, scene))),
+            )
             .collect(),
         chart: course(scene, test),
         prose,
         tables: budget_table(scene, hold).into_iter().collect(),
         cautions: Vec::new(),
     }
+}
+
+/// The pressure expected at the end, by gauge where the readings beside it are.
+fn expected(scene: &Scene<'_>, test: &PressureTest, hold: &Hold) -> Option<Entry> {
+    let figure = hold.expected.as_ref()?;
+    let mut entry = worked("result-expected", figure, scene);
+    let by_gauge = matches!(test.end.pressure.value.value, Pressure::Gauge(_));
+    let air = figure.inputs.iter().rfind(|input| input.symbol == "p_air");
+    if let (
+        true,
+        Some(air),
+        Value::Computed {
+            si, uncertainty, ..
+        },
+    ) = (by_gauge, air, &figure.value)
+    {
+        entry.value = scene.value(&Value::Computed {
+            flavour: Flavour::GaugePressure,
+            si: si - air.value.number(),
+            uncertainty: *uncertainty,
+        });
+    }
+    Some(entry)
 }
 
 fn facts(scene: &Scene<'_>, test: &PressureTest) -> Vec<Entry> {
@@ -178,9 +204,18 @@ fn budget_table(scene: &Scene<'_>, hold: &Hold) -> Option<Table> {
     if budget.contributions.is_empty() || hold.verdict == HoldVerdict::Strength {
         return None;
     }
+    // One unit for the column, with the decimals of the whole.
+    let flavour = Flavour::PressureDifference;
+    let together = print_si(flavour, budget.variance().sqrt(), None, scene.site.units);
+    let decimals = together.number.split_once('.').map_or(0, |(_, d)| d.len());
+    let decimals = u8::try_from(decimals).unwrap_or(u8::MAX);
     let pressure = |pascal| {
-        let flavour = Flavour::PressureDifference;
-        scene.figure(print_si(flavour, pascal, None, scene.site.units))
+        print_as(flavour, pascal, together.unit, decimals)
+            .map_or_else(String::new, |printed| scene.figure(printed.number))
+    };
+    let share_of = |part| match 100.0 * budget.share(part) {
+        share if share < 1.0 => "<\u{a0}1\u{a0}%".to_owned(),
+        share => format!("{}\u{a0}%", rounded(share, 0)),
     };
     let prefix = format!("{}/", scene.visit.path);
     let row = |cells: [String; 4], total| Row {
@@ -191,12 +226,16 @@ fn budget_table(scene: &Scene<'_>, hold: &Hold) -> Option<Table> {
         .contributions
         .iter()
         .map(|part| {
-            let share = format!("{}\u{a0}%", rounded(100.0 * budget.share(part), 0));
             let from = part
                 .origin
                 .say(scene.sources, scene.words())
                 .replace(&prefix, "");
-            let cells = [scene.say(&part.what), pressure(part.pascal), share, from];
+            let cells = [
+                scene.say(&part.what),
+                pressure(part.pascal),
+                share_of(part),
+                from,
+            ];
             row(cells, false)
         })
         .collect();
@@ -208,7 +247,7 @@ fn budget_table(scene: &Scene<'_>, hold: &Hold) -> Option<Table> {
     ];
     rows.push(row(whole, true));
     let column = |head: &'static str, kind| Column {
-        head: scene.word(head),
+        head: scene.say(&Message::of(head).with("unit", together.unit)),
         kind,
     };
     Some(Table {

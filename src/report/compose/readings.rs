@@ -1,6 +1,6 @@
 //! Operating readings as one table.
 
-use crate::quantity::{Measured, Quantity, print};
+use crate::quantity::{Flavour, Measured, Quantity, UnitSystem, print, print_as};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Column, ColumnKind, Part, Row, Table};
 use crate::text::Noted;
@@ -94,7 +94,7 @@ pub fn readings(scene: &Scene<'_>) -> Part {
             .map(|state| {
                 figure(state.as_ref()?)
                     .as_ref()
-                    .map(|figure| scene.value(&figure.value))
+                    .map(|figure| difference(scene, figure.value.number()))
             })
             .collect::<Vec<_>>()
     };
@@ -128,6 +128,17 @@ pub fn readings(scene: &Scene<'_>) -> Part {
         }],
         ..Part::default()
     }
+}
+
+/// A temperature difference with one decimal: the accuracy of gauge and thermometer, which is not in
+/// the ± of its working, allows no more.
+fn difference(scene: &Scene<'_>, kelvin: f64) -> String {
+    let unit = match scene.site.units {
+        UnitSystem::Metric => "K",
+        UnitSystem::Us => "Δ°F",
+    };
+    print_as(Flavour::TemperatureDifference, kelvin, unit, 1)
+        .map_or_else(String::new, |printed| scene.figure(printed))
 }
 
 /// One cell per reading.

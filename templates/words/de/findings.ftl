@@ -116,4 +116,7 @@ leaks-explain-more-than-lost = Bei den gemessenen Größen wären aus den { $cir
     [none] höchstens { $most }
    *[other] zwischen { $least } und { $most }
 } entwichen, mehr als die verlorenen { $lost }: sie waren nicht die ganze Zeit so stark undicht.
-leaks-not-sized = Nicht jedes gefundene Leck wurde gemessen: wie viel des Verlusts sie erklären, ist nicht bekannt.
+leaks-not-sized = { $leaks ->
+    [one] Das gefundene Leck wurde nicht gemessen: Wie viel des Verlusts es erklärt, ist nicht bekannt.
+   *[other] Nicht jedes gefundene Leck wurde gemessen: wie viel des Verlusts sie erklären, ist nicht bekannt.
+}

@@ -62,15 +62,29 @@ because-holding = { $place } war schon { SPELLED($times) }mal undicht; die letzt
 because-lost-since = { $circuit ->
     [none] Die Anlage
    *[other] Kreislauf { $circuit }
-} hatte { $mass } Kältemittel seit dem { $day } verloren.
+} hatte { $least ->
+    [yes] mindestens { $mass }
+   *[no] { $mass }
+} Kältemittel seit dem { $day } verloren.
 because-missing-since = In { $circuit ->
     [none] der Anlage
    *[other] Kreislauf { $circuit }
-} fehlten { $mass } Kältemittel; zuletzt gefüllt wurde am { $day }, ob vollständig, ist nicht bekannt.
+} fehlten { $least ->
+    [yes] mindestens { $mass }
+   *[no] { $mass }
+} Kältemittel. Vor diesem Verlust wurde am { $day } gefüllt; ob die Anlage danach voll war, ist nicht bekannt.
 because-lost = { $circuit ->
     [none] Die Anlage
    *[other] Kreislauf { $circuit }
-} hatte { $mass } Kältemittel verloren.
+} hatte { $least ->
+    [yes] mindestens { $mass }
+   *[no] { $mass }
+} Kältemittel verloren.
+because-put-back = Nachgefüllt wurde in Teilen: { $parts }.
+put-back-on = { $mass } am { $day }
+because-more-partial = Es kann mehr gefehlt haben: Es wurde nicht bis voll gefüllt.
+because-more-not-noted = Es kann mehr gefehlt haben: Ob bis voll gefüllt wurde, ist nicht notiert.
+because-more-not-complete = Es kann mehr verloren gegangen sein: Dieses Buch kennt nicht jede Füllung seit jenem Tag.
 because-not-reached = { $places ->
     [one] Eine Stelle war nicht erreichbar und ist noch abzusuchen.
    *[other] { CAPITAL(SPELLED($places)) } Stellen waren nicht erreichbar und sind noch abzusuchen.
@@ -98,14 +112,26 @@ still-leaking = { $place } { $strong }, { $days ->
 open-not-reached = { CAPITAL($place) }: noch abzusuchen ({ $reason }).
 customer = Kunde
 waiting-cost = { $running ->
-    [yes] Beim bisherigen Verlust würden weiter etwa { $mass } im Jahr aus { $circuit ->
+    [yes] { $since ->
+        [none] Beim bisherigen Verlust
+       *[other] Ging alles seit dem { $since } verloren, so
+    } würden weiter { $least ->
+        [yes] mindestens
+       *[no] etwa
+    } { $mass } im Jahr aus { $circuit ->
         [none] der Anlage
        *[other] Kreislauf { $circuit }
     } entweichen{ $co2e ->
         [none] { "" }
        *[other] { " " }({ $co2e })
     }, und die Anlage verliert dabei an Leistung.
-   *[no] Beim bisherigen Verlust würden, sobald die Anlage wieder läuft, weiter etwa { $mass } im Jahr aus { $circuit ->
+   *[no] { $since ->
+        [none] Beim bisherigen Verlust
+       *[other] Ging alles seit dem { $since } verloren, so
+    } würden, sobald die Anlage wieder läuft, weiter { $least ->
+        [yes] mindestens
+       *[no] etwa
+    } { $mass } im Jahr aus { $circuit ->
         [none] ihr
        *[other] Kreislauf { $circuit }
     } entweichen{ $co2e ->
@@ -149,7 +175,22 @@ fact-air-came-in = Luft ist eingedrungen
 fact-vacuum-test = { $duration } lang unter Vakuum
 fact-none-added = Nichts nachgefüllt
 fact-charged = { $mass } eingefüllt
+fact-taken-out = { $mass } { $refrigerant } zurückgewonnen{ $missing ->
+    [none] { "" }
+   *[other] ; { $missing } hatten gefehlt
+}
 fact-after-retrofit = nach der Umstellung des Kältemittels
 fact-refrigerant = Kältemittel
-fact-lost = { $mass } verloren gegangen
+fact-lost = { $least ->
+    [yes] Mindestens { $mass } verloren gegangen
+   *[no] { $mass } verloren gegangen
+}
+fact-put-back = { $mass } nachgefüllt
+fact-missing-in-all = insgesamt fehlten { $least ->
+    [yes] mindestens { $mass }
+   *[no] { $mass }
+}{ $co2e ->
+    [none] { "" }
+   *[other] , { $co2e }
+}
 head-line-circuit = Kreislauf { $circuit }: { $parts }

@@ -8,7 +8,7 @@ phrase-real-gas-at-constant-volume-z-of-nitrogen-from-the-table-made-wit = reale
 phrase-compressibility-of-nitrogen-coolprop-8-0-0 = Realgasfaktor von Stickstoff, CoolProp 8.0.0
 phrase-pressure-lost-beyond-what-temperature-explains = Druckverlust über das hinaus, was die Temperatur erklärt
 phrase-uncorrelated-inputs-jcgm-100-2008-5-1-a-reading-s-step-as-step-12 = unkorrelierte Eingangsgrößen, JCGM 100:2008 5.1; die Schrittweite einer Ablesung als Schritt/√12, F.2.2.1; Erweiterungsfaktor 2
-phrase-simulated-tests-with-these-values-were-covered-in-85-to-100-of-ru = in Simulationen mit diesen Werten überdeckte das Intervall den wahren Wert in 85 bis 100 % der Läufe; nicht an dieser Anlage gemessen
+phrase-in-simulated-tests-the-interval-built-with-it-held-the-true-leak-i = der damit gebildete Bereich enthielt bei simulierten Prüfungen das wahre Leck in 85 bis 100 % der Läufe; nicht an dieser Anlage gemessen
 phrase-standard-atmosphere-for-want-of-a-barometer-or-an-altitude = Normatmosphäre, mangels Barometer oder Höhenangabe
 phrase-the-air-pressure-may-have-changed-by-5-hpa-between-the-readings = der Luftdruck kann sich zwischen den Ablesungen um 5 hPa geändert haben
 
@@ -17,7 +17,7 @@ phrase-the-air-pressure-may-have-changed-by-5-hpa-between-the-readings = der Luf
 phrase-pressure-lost-beyond-what-temperature-explains-fitted-over-the-wh = Druckverlust über das hinaus, was die Temperatur erklärt, durch Ausgleich über die ganze Aufzeichnung
 phrase-p-zt-zt-p-d-t-t-end-c-dt-dt-c-t-t-by-least-squares-d-u-u-fit-u-sh = p = [ZT ÷ (ZT)₀] × (P₀ − D × t ÷ t_end) + c₁ × dT/dt + c₂ × (T − T̄) nach kleinsten Quadraten;  Δ = D;  u²(Δ) = u_fit² + u_share² + u_step² + u²(air);  U = 3u
 phrase-least-squares-with-the-share-and-the-lag-held-near-1-and-0-real-g = kleinste Quadrate, Anteil und Verzögerung nahe 1 und 0 gehalten; reales Gas bei konstantem Volumen, Z von Stickstoff aus der mit CoolProp 8.0.0 erstellten Tabelle; Varianz mal integrierter Autokorrelation; die Schrittweite einer Ablesung als Schritt/√12, JCGM 100:2008 F.2.2.1; Erweiterungsfaktor 3, nach simulierten Aufzeichnungen
-phrase-simulated-logs-with-these-values-were-covered-in-87-to-100-of-run = in simulierten Aufzeichnungen mit diesen Werten überdeckte das Intervall den wahren Wert in 87 bis 100 % der Läufe; nicht an dieser Anlage gemessen
+phrase-in-simulated-logs-the-interval-built-with-it-held-the-true-leak-i = der damit gebildete Bereich enthielt bei simulierten Aufzeichnungen das wahre Leck in 87 bis 100 % der Läufe; nicht an dieser Anlage gemessen
 phrase-the-log = die Aufzeichnung
 phrase-averages-over-equal-times-288-in-the-log-at-most = Mittel über gleiche Zeiten, höchstens 288 in der Aufzeichnung
 phrase-standard-deviation-of-the-means-about-the-fit = Standardabweichung der Mittel von der Ausgleichskurve
@@ -51,7 +51,7 @@ phrase-rise-of-a-part-of-the-log-as-a-throughput = Anstieg eines Teils der Aufze
 phrase-q-v-p-t-p-along-the-straight-line-fitted-to-the-rows-u-v-u-p-t-p-u = Q = V × Δp ÷ t, Δp längs der Ausgleichsgeraden der Zeilen;  U² = (V × U(Δp) ÷ t)² + (Δp × U(V) ÷ t)²
 phrase-least-squares-standard-error-times-the-memory-of-the-noise-studen = kleinste Quadrate; Standardfehler mal Korrelationsfaktor des Rauschens, Student-t bei 99 %, und die Schrittweite des Messgeräts; unkorrelierte Eingangsgrößen, JCGM 100:2008 5.1
 phrase-largest-leak-that-this-rise-leaves-possible = Größtes Leck, das dieser Anstieg möglich lässt
-phrase-gas-given-off-by-moisture-walls-and-oil-only-adds-to-the-rise-so-t = von Feuchte, Wänden und Öl abgegebenes Gas erhöht den Anstieg nur, so dass ein gleichmäßiges Leck nicht größer ist als der Anstieg im letzten Drittel; wie oft das bei simulierten Anstiegen zutraf, steht in den Entwicklernotizen dieses Projekts
+phrase-gas-given-off-by-moisture-walls-and-oil-only-adds-to-the-rise-so-t = von Feuchte, Wänden und Öl abgegebenes Gas erhöht den Anstieg nur, so dass ein gleichmäßiges Leck nicht größer ist als der Anstieg im letzten Drittel; bei simulierten Anstiegen traf das in mindestens 97 % der Läufe zu
 phrase-smallest-leak-that-this-straight-rise-can-be-if-it-is-one = Kleinstes Leck, das dieser geradlinige Anstieg sein kann, falls er eines ist
 phrase-q-low-the-lower-of-q-all-u-q-all-and-q-late-u-q-late = Q_low = das kleinere von Q_all − U(Q_all) und Q_late − U(Q_late)
 phrase-the-whole-rise-and-its-last-third-must-both-bear-it = der ganze Anstieg und sein letztes Drittel müssen es beide tragen
@@ -88,14 +88,24 @@ phrase-rate-100-sum-of-additions-in-the-window-full-charge = Rate = 100 % × Su
 phrase-loss-per-year-in-percent-of-the-full-charge = Verlust pro Jahr in Prozent der vollen Füllmenge
 phrase-rate-100-lost-full-charge-365-days = Rate = 100 % × (verloren ÷ volle Füllmenge) × 365 ÷ Tage
 phrase-common-practice-days-counted-from-the-last-addition-a-year-of-365 = übliche Praxis; Tage ab der letzten Nachfüllung gezählt, ein Jahr mit 365 Tagen
-phrase-lost-in-a-calendar-year-in-percent-of-the-full-charge = Verlust in einem Kalenderjahr in Prozent der vollen Füllmenge
+phrase-added-in-a-calendar-year-in-percent-of-the-full-charge = Nachgefüllt in einem Kalenderjahr in Prozent der vollen Füllmenge
 phrase-share-100-sum-of-the-year-s-additions-full-charge = Anteil = 100 % × Summe des Nachgefüllten des Jahres ÷ volle Füllmenge
 phrase-40-cfr-82-157-j-and-84-106-j-125-or-more-in-a-calendar-year-is-to = 40 CFR 82.157(j) und 84.106(j): 125 % oder mehr in einem Kalenderjahr sind zu melden
+phrase-refrigerant-missing-in-all = Insgesamt fehlendes Kältemittel
+phrase-missing-sum-of-what-each-charge-put-back-up-to-the-one-that-ended = gefehlt = Summe dessen, was jede Füllung ersetzte, bis zu der, die den Verlust beendete
+phrase-an-addition-that-did-not-fill-the-circuit-belongs-to-the-same-los = eine Nachfüllung, die den Kreislauf nicht voll machte, gehört zum selben Verlust wie die nächste, gängige Praxis; ebenso 40 CFR 82.152, „leak rate“, für mehrere Nachfüllungen zu einem Leck
 phrase-what-the-leaks-found-explain-of-the-loss = Was die gefundenen Lecks vom Verlust erklären
 phrase-explained-sum-of-leak-size-time-it-leaked-from-the-least-of-both-t = erklärt = Summe von Leckgröße × Zeit, in der es leckte, vom Kleinsten beider bis zum Größten beider
 phrase-interval-arithmetic-that-a-leak-kept-the-size-it-was-measured-at-i = Intervallrechnung; dass ein Leck seine gemessene Größe behielt, ist eine Annahme
 phrase-concentration-in-the-room-if-the-whole-charge-came-out = Konzentration im Raum, wenn die ganze Füllung austräte
-phrase-c-m-v-v-a-h-where-no-volume-is-noted = c = m ÷ V, V = A × h, wo kein Volumen notiert ist
+phrase-refrigerant-recovered-for-a-change-of-refrigerant = Für eine Umstellung zurückgewonnenes Kältemittel
+phrase-recovered-sum-of-what-went-into-cylinders = zurückgewonnen = Summe dessen, was in Flaschen ging
+phrase-sum-of-weighings-their-uncertainties-taken-as-uncorrelated-jcgm-1 = Summe der Wägungen; ihre Unsicherheiten als unkorreliert angenommen, JCGM 100:2008 5.1
+phrase-missing-when-a-circuit-was-emptied = Was beim Entleeren eines Kreislaufs fehlte
+phrase-missing-full-charge-recovered-lost-while-working = gefehlt = volle Füllmenge − zurückgewonnen − bei der Arbeit verloren
+phrase-common-practice-what-stays-in-oil-and-hoses-is-in-it = gängige Praxis; was in Öl und Schläuchen bleibt, ist darin enthalten
+phrase-c-m-a-h = c = m ÷ (A × h)
+phrase-c-m-v = c = m ÷ V
 phrase-charge-over-room-volume-as-en-378-1-and-ashrae-15-compare-it-with = Füllmenge durch Raumvolumen, wie EN 378-1 und ASHRAE 15 sie mit ihren Grenzen vergleichen; gleichmäßig gemischt, was die Luft am Boden anfangs nicht ist
 phrase-a-quarter-of-the-lower-flammable-limit = Ein Viertel der unteren Explosionsgrenze
 phrase-screening-at-25-of-the-lfl-common-practice = Vorprüfung bei 25 % der unteren Explosionsgrenze (LFL), übliche Praxis

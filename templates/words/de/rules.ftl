@@ -28,6 +28,7 @@ legal-charge = Füllmenge { $count ->
     [1] { $charge }.
    *[other] je { $charge }.
 }
+legal-rate-own-way = Die Vorschrift zählt auf ihre Weise, mit eigenen Tagen und mit dem, was bei der Arbeit verloren ging; das kann vom Verlust pro Jahr in der Kältemittelbilanz abweichen.
 legal-rate-without-category = { $circuit ->
     [none] Die Anlage
    *[other] Kreislauf { $circuit }
@@ -35,11 +36,17 @@ legal-rate-without-category = { $circuit ->
 legal-rate-not-over = { $circuit ->
     [none] Die Anlage
    *[other] Kreislauf { $circuit }
-}: { $method }: { $rate }; Auslöseschwelle { $trigger } % für { $category }: nicht überschritten.
+}: { $method ->
+    [annualizing] Leckrate, auf ein Jahr hochgerechnet (annualizing method)
+   *[rolling] Leckrate, gleitender Durchschnitt (rolling average method)
+}: { $rate }; Auslöseschwelle { $trigger } % für { $category }: nicht überschritten.
 legal-rate-over = { $circuit ->
     [none] Die Anlage
    *[other] Kreislauf { $circuit }
-}: { $method }: { $rate }; Auslöseschwelle { $trigger } % für { $category }: überschritten; verlangt wird die Reparatur binnen { $days } Tagen nach dem Nachfüllen, oder binnen { $shutdown } Tagen bei Stillsetzung eines industriellen Prozesses ({ $source }); { $extensions }.
+}: { $method ->
+    [annualizing] Leckrate, auf ein Jahr hochgerechnet (annualizing method)
+   *[rolling] Leckrate, gleitender Durchschnitt (rolling average method)
+}: { $rate }; Auslöseschwelle { $trigger } % für { $category }: überschritten; verlangt wird die Reparatur binnen { $days } Tagen nach dem Nachfüllen, oder binnen { $shutdown } Tagen bei Stillsetzung eines industriellen Prozesses ({ $source }); { $extensions }.
 legal-check-every = Dichtheitskontrolle alle { $months } Monate.
 legal-detection-there = Ein Leckage-Erkennungssystem ist Pflicht und vorhanden; es wird alle 12 Monate geprüft.
 legal-detection-missing = Ein Leckage-Erkennungssystem ist Pflicht; keines ist notiert.

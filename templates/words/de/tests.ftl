@@ -70,7 +70,7 @@ chart-alt = { $name } über { $time }: von { $first } am Anfang bis { $last } am
 
 budget-title = Unsicherheitsbilanz des Druckverlusts
 budget-contribution = Beitrag
-budget-standard-uncertainty = Standardunsicherheit
+budget-standard-uncertainty = Standardunsicherheit, { $unit }
 budget-share = Anteil an der Varianz
 budget-from = Herkunft
 budget-together = Gesamt

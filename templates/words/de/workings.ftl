@@ -29,8 +29,28 @@ title-loss-co2e = { $circuit ->
    *[other] CO₂-Äquivalent des Verlusts, Kreislauf { $circuit }
 }
 title-lost-in-year = { $circuit ->
-    [none] Verlust im Jahr { $year } in Prozent der vollen Füllmenge
-   *[other] Verlust im Jahr { $year } in Prozent der vollen Füllmenge, Kreislauf { $circuit }
+    [none] Nachgefüllt im Jahr { $year }, in Prozent der vollen Füllmenge
+   *[other] Nachgefüllt im Jahr { $year }, in Prozent der vollen Füllmenge, Kreislauf { $circuit }
+}
+title-missing = { $circuit ->
+    [none] Insgesamt gefehlt
+   *[other] Insgesamt gefehlt, Kreislauf { $circuit }
+}
+title-missing-co2e = { $circuit ->
+    [none] CO₂-Äquivalent dessen, was insgesamt fehlte
+   *[other] CO₂-Äquivalent dessen, was insgesamt fehlte, Kreislauf { $circuit }
+}
+title-recovered = { $circuit ->
+    [none] Zurückgewonnen für die Umstellung
+   *[other] Zurückgewonnen für die Umstellung, Kreislauf { $circuit }
+}
+title-less-than-full = { $circuit ->
+    [none] Zur vollen Füllmenge fehlten
+   *[other] Zur vollen Füllmenge fehlten, Kreislauf { $circuit }
+}
+title-recovered-co2e = { $circuit ->
+    [none] CO₂-Äquivalent des Zurückgewonnenen
+   *[other] CO₂-Äquivalent des Zurückgewonnenen, Kreislauf { $circuit }
 }
 title-loss-per-year = { $circuit ->
     [none] Verlust pro Jahr
@@ -51,7 +71,8 @@ note-uncertainty-written = Eine mit ± geschriebene Unsicherheit gilt mit dem Er
 note-scale-not-known = Die Genauigkeit einer Waage ist nicht notiert, oder es ist keine Waage genannt: Für ihre Ablesungen steckt nur die halbe letzte Stelle in der Unsicherheit.
 note-not-weighed = Die Unsicherheit einer Masse, die nicht vorher und nachher gewogen wurde, ist nicht bekannt.
 note-from-installation = Vor diesem Verlust ist keine Füllung notiert: Die Tage zählen ab der Inbetriebnahme, bei der die volle Füllmenge eingewogen wurde. Wurde dazwischen Kältemittel nachgefüllt und nicht notiert, ging mehr verloren als hier angegeben.
-note-first-calculation = Erste Berechnung nach dieser Vorschrift: 365 Tage, unabhängig vom Kalender.
+note-first-calculation = Erste Berechnung nach dieser Vorschrift: Was nachgefüllt wurde, zählt als Verlust von 365 Tagen, unabhängig vom Kalender.
+note-annualized-at-most = Es vergingen { $days } Tage, und die Vorschrift zählt höchstens 365: Was nachgefüllt wurde, zählt als Verlust eines Jahres.
 note-annualized = { $days ->
     [one] Ginge der Verlust so weiter wie an diesem { $days } Tag, ginge dieser Anteil der vollen Füllmenge in einem Jahr verloren. Wann darin der Verlust geschah, sagt das nicht.
    *[other] Ginge der Verlust so weiter wie in diesen { $days } Tagen, ginge dieser Anteil der vollen Füllmenge in einem Jahr verloren. Wann darin der Verlust geschah, sagt das nicht.
@@ -69,6 +90,8 @@ note-loss-over-days = { $days ->
 }
 note-destroyed = Was abgeblasen und zu mindestens 98 % vernichtet wurde, zählt nicht (40 CFR 82.157(k)).
 note-beyond-season = Für die Saison wurde mehr eingefüllt, als in den 12 Monaten davor dafür entnommen worden war. Die Definition der saisonalen Abweichung nach ihrem Wortlaut (40 CFR 82.152) deckt das nicht; was darüber hinaus eingefüllt wurde, zählt hier.
+note-full-charge-as-noted = Die volle Füllmenge ist genommen, wie sie notiert ist: Die Unsicherheit ist nur die der Wägungen.
+note-volumes-summed = V ist die Summe der aufgeführten Volumen.
 note-year-not-complete = Nicht jede Bewegung dieses Jahres steht in diesem Anlagenbuch.
 note-leak-may-have-begun = Ein Leck kann zu jeder Zeit seit der Füllung vor dem Verlust begonnen haben, wenn es nicht früher gesehen wurde. Dass es die gemessene Größe behielt, ist angenommen.
 note-loss-not-known-well = Der Verlust ist nicht genau genug bekannt, um zu sagen, ob andere Lecks bleiben: Dazu muss am Anfang und am Ende des Zeitraums nach Gewicht voll gefüllt worden sein.

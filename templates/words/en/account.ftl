@@ -8,7 +8,37 @@ account-loss-per-year = { $circuit ->
     [none] Loss per year
    *[other] Loss per year, circuit { $circuit }
 }
-account-of-full-charge = { $share } of the full charge
+account-missing = { $circuit ->
+    [none] Missing in all
+   *[other] Missing in all, circuit { $circuit }
+}
+account-at-least = { $least ->
+    [yes] at least { $figure }
+   *[no] { $figure }
+}
+account-recovered = { $circuit ->
+    [none] { $refrigerant } recovered
+   *[other] { $refrigerant } recovered, circuit { $circuit }
+}
+account-less-than-full = { $circuit ->
+    [none] Missing of the full charge
+   *[other] Missing of the full charge, circuit { $circuit }
+}
+account-recovered-co2e = { $circuit ->
+    [none] CO₂ equivalent of what was recovered
+   *[other] CO₂ equivalent of what was recovered, circuit { $circuit }
+}
+account-of-full-charge = { $least ->
+    [yes] at least { $share }
+   *[no] { $share }
+} of the full charge{ $since ->
+    [none] { "" }
+   *[other] , if all of it was lost since { $since }
+}
+account-charged-to = { $movement }, { $full ->
+    [yes] { $to }
+   *[no] not to full
+}
 account-sum = net
 account-movements = { $circuit ->
     [none] Movements
@@ -25,7 +55,8 @@ account-circuit = { $circuit ->
 }
 account-earlier-record = earlier record
 account-this-book = this book
-account-added-before = Refrigerant added before, net of each job
+account-added-before = Refrigerant added before (charged less recovered)
+account-added-note = What was lost while working is in it; the net of an account leaves that out.
 account-complete-since = Complete only since { $day }.
 head-when = When
 head-movement = Movement

@@ -118,4 +118,7 @@ leaks-explain-more-than-lost = At the sizes measured, the leaks found{ $circuit 
     [none] at most { $most }
    *[other] between { $least } and { $most }
 }, more than the { $lost } lost: they did not leak so much all the time.
-leaks-not-sized = Not every leak found was measured: how much of the loss they explain is not known.
+leaks-not-sized = { $leaks ->
+    [one] The leak found was not measured: how much of the loss it explains is not known.
+   *[other] Not every leak found was measured: how much of the loss they explain is not known.
+}

@@ -58,18 +58,32 @@ because-holding = { $place } has leaked { $times ->
     [one] { $days } day
    *[other] { $days } days
 } so far.
-because-lost-since = { $mass } of refrigerant had been lost from { $circuit ->
+because-lost-since = { $least ->
+    [yes] At least { $mass }
+   *[no] { $mass }
+} of refrigerant had been lost from { $circuit ->
     [none] the system
    *[other] circuit { $circuit }
 } since { $day }.
-because-missing-since = { $mass } of refrigerant was missing from { $circuit ->
+because-missing-since = { $least ->
+    [yes] At least { $mass }
+   *[no] { $mass }
+} of refrigerant was missing from { $circuit ->
     [none] the system
    *[other] circuit { $circuit }
-}; it was last charged on { $day }, whether to full is not known.
-because-lost = { $mass } of refrigerant had been lost from { $circuit ->
+}. The charge before this loss was on { $day }; whether the system was full then is not known.
+because-lost = { $least ->
+    [yes] At least { $mass }
+   *[no] { $mass }
+} of refrigerant had been lost from { $circuit ->
     [none] the system
    *[other] circuit { $circuit }
 }.
+because-put-back = The refrigerant was put back in parts: { $parts }.
+put-back-on = { $mass } on { $day }
+because-more-partial = More may have been missing: it was not filled to full.
+because-more-not-noted = More may have been missing: whether it was filled to full is not noted.
+because-more-not-complete = More may have been lost: this book does not know of every charge since then.
 because-not-reached = { $places ->
     [one] One place could not be reached and still has to be searched.
    *[other] { CAPITAL(SPELLED($places)) } places could not be reached and still have to be searched.
@@ -101,7 +115,13 @@ open-not-reached = { CAPITAL($place) } { $several ->
    *[no] has
 } to be searched ({ $reason }).
 customer = customer
-waiting-cost = At the loss up to now, about { $mass } a year would go on leaking from { $circuit ->
+waiting-cost = { $since ->
+    [none] At the loss up to now
+   *[other] If all of it was lost since { $since }
+}, { $least ->
+    [yes] at least
+   *[no] about
+} { $mass } a year would go on leaking from { $circuit ->
     [none] the system
    *[other] circuit { $circuit }
 }{ $co2e ->
@@ -144,7 +164,22 @@ fact-air-came-in = Air came in
 fact-vacuum-test = under vacuum for { $duration }
 fact-none-added = None added
 fact-charged = { $mass } charged
+fact-taken-out = { $mass } { $refrigerant } recovered{ $missing ->
+    [none] { "" }
+   *[other] ; { $missing } had been missing
+}
 fact-after-retrofit = after the change of refrigerant
 fact-refrigerant = Refrigerant
-fact-lost = { $mass } had been lost
+fact-lost = { $least ->
+    [yes] At least { $mass } had been lost
+   *[no] { $mass } had been lost
+}
+fact-put-back = { $mass } put back
+fact-missing-in-all = { $least ->
+    [yes] at least { $mass }
+   *[no] { $mass }
+} had been missing in all{ $co2e ->
+    [none] { "" }
+   *[other] , { $co2e }
+}
 head-line-circuit = circuit { $circuit }: { $parts }

@@ -20,6 +20,7 @@ legal-charge = Charge { $charge }{ $count ->
     [1] .
    *[other] { " " }each.
 }
+legal-rate-own-way = The rule counts in its own way, with its own days and with what was lost while working, so that this may differ from the loss per year in the account.
 legal-rate-without-category = { $circuit ->
     [none] The system
    *[other] Circuit { $circuit }
@@ -27,11 +28,17 @@ legal-rate-without-category = { $circuit ->
 legal-rate-not-over = { $circuit ->
     [none] The system
    *[other] Circuit { $circuit }
-}: leak rate { $rate } ({ LOWER($method) }); trigger { $trigger } % for { $category }: not over it.
+}: leak rate { $rate } by the { $method ->
+    [annualizing] annualizing
+   *[rolling] rolling average
+} method; trigger { $trigger } % for { $category }: not over it.
 legal-rate-over = { $circuit ->
     [none] The system
    *[other] Circuit { $circuit }
-}: leak rate { $rate } ({ LOWER($method) }); trigger { $trigger } % for { $category }: over it, which asks for the repair within { $days } days of the addition, or { $shutdown } with an industrial process shutdown ({ $source }); { $extensions }.
+}: leak rate { $rate } by the { $method ->
+    [annualizing] annualizing
+   *[rolling] rolling average
+} method; trigger { $trigger } % for { $category }: over it, which asks for the repair within { $days } days of the addition, or { $shutdown } with an industrial process shutdown ({ $source }); { $extensions }.
 legal-check-every = Leak check every { $months } months.
 legal-detection-there = A leakage detection system is mandatory and is there; it is checked every 12 months.
 legal-detection-missing = A leakage detection system is mandatory; none is noted.

@@ -69,7 +69,7 @@ chart-alt = { $name } over { $time }: from { $first } at the start to { $last } 
 
 budget-title = What makes the pressure lost uncertain
 budget-contribution = Contribution
-budget-standard-uncertainty = Standard uncertainty
+budget-standard-uncertainty = Standard uncertainty, { $unit }
 budget-share = Share of variance
 budget-from = From
 budget-together = All together

@@ -29,8 +29,28 @@ title-loss-co2e = { $circuit ->
    *[other] CO₂ equivalent of what had been lost, circuit { $circuit }
 }
 title-lost-in-year = { $circuit ->
-    [none] Lost in { $year } in percent of the full charge
-   *[other] Lost in { $year } in percent of the full charge, circuit { $circuit }
+    [none] Added in { $year }, in percent of the full charge
+   *[other] Added in { $year }, in percent of the full charge, circuit { $circuit }
+}
+title-missing = { $circuit ->
+    [none] Missing in all
+   *[other] Missing in all, circuit { $circuit }
+}
+title-missing-co2e = { $circuit ->
+    [none] CO₂ equivalent of what was missing in all
+   *[other] CO₂ equivalent of what was missing in all, circuit { $circuit }
+}
+title-recovered = { $circuit ->
+    [none] Recovered for the change of refrigerant
+   *[other] Recovered for the change of refrigerant, circuit { $circuit }
+}
+title-less-than-full = { $circuit ->
+    [none] Missing of the full charge
+   *[other] Missing of the full charge, circuit { $circuit }
+}
+title-recovered-co2e = { $circuit ->
+    [none] CO₂ equivalent of what was recovered
+   *[other] CO₂ equivalent of what was recovered, circuit { $circuit }
 }
 title-loss-per-year = { $circuit ->
     [none] Loss per year
@@ -51,7 +71,8 @@ note-uncertainty-written = An uncertainty written with ± is taken with a covera
 note-scale-not-known = The accuracy of a scale is not noted, or no scale is named: for its readings only half the last digit is in the uncertainty.
 note-not-weighed = The uncertainty of a mass that was not weighed before and after is not known.
 note-from-installation = No charge is noted before this loss: the days are counted from the installation, when the full charge was weighed in. If refrigerant was added in between and not noted, more was lost than this.
-note-first-calculation = First calculation under this rule: 365 days, whatever the calendar says.
+note-first-calculation = First calculation under this rule: what was added counts as the loss of 365 days, whatever the calendar says.
+note-annualized-at-most = { $days } days passed, and the rule counts at most 365: what was added counts as the loss of one year.
 note-annualized = { $days ->
     [one] If the loss went on as it was over this { $days } day, this share of the full charge would be lost in a year. It says nothing about when the loss happened within it.
    *[other] If the loss went on as it was over these { $days } days, this share of the full charge would be lost in a year. It says nothing about when the loss happened within them.
@@ -69,6 +90,8 @@ note-loss-over-days = { $days ->
 }
 note-destroyed = What was purged and destroyed to 98 % or more is not counted (40 CFR 82.157(k)).
 note-beyond-season = More was charged for the season than was taken out for it in the 12 months before. The definition of a seasonal variance as written (40 CFR 82.152) does not cover that; what was put in beyond it is counted here.
+note-full-charge-as-noted = The full charge is taken as it is noted: the uncertainty is that of the weighings alone.
+note-volumes-summed = V is the sum of the volumes listed.
 note-year-not-complete = Not every movement of this year is known to this book.
 note-leak-may-have-begun = A leak may have begun at any time since the charge before the loss, unless it was seen earlier. That it kept the size it was measured at is assumed.
 note-loss-not-known-well = The loss is not known well enough to say whether other leaks remain: that takes a full charge by weight at both ends.

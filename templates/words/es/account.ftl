@@ -8,7 +8,37 @@ account-loss-per-year = { $circuit ->
     [none] Pérdida al año
    *[other] Pérdida al año, circuito { $circuit }
 }
-account-of-full-charge = { $share } de la carga completa
+account-missing = { $circuit ->
+    [none] Faltaba en total
+   *[other] Faltaba en total, circuito { $circuit }
+}
+account-at-least = { $least ->
+    [yes] al menos { $figure }
+   *[no] { $figure }
+}
+account-recovered = { $circuit ->
+    [none] { $refrigerant } recuperado
+   *[other] { $refrigerant } recuperado, circuito { $circuit }
+}
+account-less-than-full = { $circuit ->
+    [none] Faltaba de la carga completa
+   *[other] Faltaba de la carga completa, circuito { $circuit }
+}
+account-recovered-co2e = { $circuit ->
+    [none] Equivalente de CO₂ de lo recuperado
+   *[other] Equivalente de CO₂ de lo recuperado, circuito { $circuit }
+}
+account-of-full-charge = { $least ->
+    [yes] al menos { $share }
+   *[no] { $share }
+} de la carga completa{ $since ->
+    [none] { "" }
+   *[other] , si todo se perdió desde el { $since }
+}
+account-charged-to = { $movement }, { $full ->
+    [yes] carga { $to }
+   *[no] carga no completada
+}
 account-sum = saldo
 account-movements = { $circuit ->
     [none] Movimientos
@@ -25,7 +55,8 @@ account-circuit = { $circuit ->
 }
 account-earlier-record = registro anterior
 account-this-book = estas notas
-account-added-before = Refrigerante añadido antes, saldo de cada intervención
+account-added-before = Refrigerante añadido antes (cargado menos recuperado)
+account-added-note = Lo que se perdió al trabajar está incluido; el saldo de una intervención lo descuenta.
 account-complete-since = Completo solo desde el { $day }.
 head-when = Cuándo
 head-movement = Movimiento

@@ -116,4 +116,7 @@ leaks-explain-more-than-lost = Con los tamaños medidos, las fugas encontradas{ 
     [none] como máximo { $most }
    *[other] entre { $least } y { $most }
 }, más que la pérdida de { $lost }: no han perdido tanto todo el tiempo.
-leaks-not-sized = No todas las fugas encontradas se midieron: no se sabe cuánto de la pérdida explican.
+leaks-not-sized = { $leaks ->
+    [one] La fuga encontrada no se midió: no se sabe cuánto de la pérdida explica.
+   *[other] No todas las fugas encontradas se midieron: no se sabe cuánto de la pérdida explican.
+}

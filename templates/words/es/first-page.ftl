@@ -59,18 +59,32 @@ because-holding = { $place } ha tenido fuga { SPELLED($times) } veces; la últim
     [one] { $days } día
    *[other] { $days } días
 }.
-because-lost-since = Desde el { $day } se habían perdido { $mass } de refrigerante { $circuit ->
+because-lost-since = Desde el { $day } se habían perdido { $least ->
+    [yes] al menos { $mass }
+   *[no] { $mass }
+} de refrigerante { $circuit ->
     [none] de la instalación
    *[other] del circuito «{ $circuit }»
 }.
-because-missing-since = Faltaban { $mass } de refrigerante en { $circuit ->
+because-missing-since = Faltaban { $least ->
+    [yes] al menos { $mass }
+   *[no] { $mass }
+} de refrigerante en { $circuit ->
     [none] la instalación
    *[other] el circuito «{ $circuit }»
-}; la última carga fue el { $day } y no se sabe si fue completa.
-because-lost = Se habían perdido { $mass } de refrigerante { $circuit ->
+}. La carga anterior a esta pérdida fue el { $day }; no se sabe si la instalación quedó llena entonces.
+because-lost = Se habían perdido { $least ->
+    [yes] al menos { $mass }
+   *[no] { $mass }
+} de refrigerante { $circuit ->
     [none] de la instalación
    *[other] del circuito «{ $circuit }»
 }.
+because-put-back = Se repuso en partes: { $parts }.
+put-back-on = { $mass } el { $day }
+because-more-partial = Pudo faltar más: no se completó la carga.
+because-more-not-noted = Pudo faltar más: no está anotado si se completó la carga.
+because-more-not-complete = Pudo perderse más: este libro no conoce todas las cargas desde entonces.
 because-not-reached = { $places ->
     [one] A un punto no se pudo acceder: queda por revisar.
    *[other] A { SPELLED($places) } puntos no se pudo acceder: quedan por revisar.
@@ -98,14 +112,26 @@ still-leaking = { $place } { $strong }, { $days ->
 open-not-reached = { CAPITAL($place) }: queda por revisar ({ $reason }).
 customer = cliente
 waiting-cost = { $running ->
-    [yes] Al ritmo de pérdida registrado hasta ahora, seguirían escapando aproximadamente { $mass } al año { $circuit ->
+    [yes] { $since ->
+        [none] Al ritmo de pérdida registrado hasta ahora
+       *[other] Si todo se perdió desde el { $since }
+    }, seguirían escapando { $least ->
+        [yes] al menos
+       *[no] aproximadamente
+    } { $mass } al año { $circuit ->
         [none] de la instalación
        *[other] del circuito «{ $circuit }»
     }{ $co2e ->
         [none] { "" }
        *[other] { " " }({ $co2e })
     }, y la instalación iría perdiendo capacidad.
-   *[no] Al ritmo de pérdida registrado hasta ahora, seguirían escapando aproximadamente { $mass } al año { $circuit ->
+   *[no] { $since ->
+        [none] Al ritmo de pérdida registrado hasta ahora
+       *[other] Si todo se perdió desde el { $since }
+    }, seguirían escapando { $least ->
+        [yes] al menos
+       *[no] aproximadamente
+    } { $mass } al año { $circuit ->
         [none] de la instalación
        *[other] del circuito «{ $circuit }»
     }{ $co2e ->
@@ -149,7 +175,22 @@ fact-air-came-in = Ha entrado aire
 fact-vacuum-test = al vacío durante { $duration }
 fact-none-added = Nada añadido
 fact-charged = Carga: { $mass }
+fact-taken-out = { $mass } de { $refrigerant } recuperados{ $missing ->
+    [none] { "" }
+   *[other] ; faltaban { $missing }
+}
 fact-after-retrofit = tras el cambio de refrigerante
 fact-refrigerant = Refrigerante
-fact-lost = Pérdida: { $mass }
+fact-lost = { $least ->
+    [yes] Pérdida: al menos { $mass }
+   *[no] Pérdida: { $mass }
+}
+fact-put-back = { $mass } repuestos
+fact-missing-in-all = faltaban en total { $least ->
+    [yes] al menos { $mass }
+   *[no] { $mass }
+}{ $co2e ->
+    [none] { "" }
+   *[other] , { $co2e }
+}
 head-line-circuit = circuito { $circuit }: { $parts }

@@ -8,7 +8,7 @@ phrase-real-gas-at-constant-volume-z-of-nitrogen-from-the-table-made-wit = gas r
 phrase-compressibility-of-nitrogen-coolprop-8-0-0 = compresibilidad del nitrógeno, CoolProp 8.0.0
 phrase-pressure-lost-beyond-what-temperature-explains = Presión perdida más allá de lo que explica la temperatura
 phrase-uncorrelated-inputs-jcgm-100-2008-5-1-a-reading-s-step-as-step-12 = magnitudes de entrada no correlacionadas, JCGM 100:2008 5.1; la resolución de una lectura como resolución/√12, F.2.2.1; factor de cobertura 2
-phrase-simulated-tests-with-these-values-were-covered-in-85-to-100-of-ru = con estos valores se cubrió del 85 al 100 % de los ensayos simulados; no medido en esta instalación
+phrase-in-simulated-tests-the-interval-built-with-it-held-the-true-leak-i = en ensayos simulados el intervalo así formado contenía la fuga real en el 85 al 100 % de los casos; no medido en esta instalación
 phrase-standard-atmosphere-for-want-of-a-barometer-or-an-altitude = atmósfera normal, a falta de barómetro o altitud
 phrase-the-air-pressure-may-have-changed-by-5-hpa-between-the-readings = la presión del aire pudo cambiar 5 hPa entre las lecturas
 
@@ -17,7 +17,7 @@ phrase-the-air-pressure-may-have-changed-by-5-hpa-between-the-readings = la pres
 phrase-pressure-lost-beyond-what-temperature-explains-fitted-over-the-wh = Presión perdida más allá de lo que explica la temperatura, ajustada sobre todo el registro
 phrase-p-zt-zt-p-d-t-t-end-c-dt-dt-c-t-t-by-least-squares-d-u-u-fit-u-sh = p = [ZT ÷ (ZT)₀] × (P₀ − D × t ÷ t_end) + c₁ × dT/dt + c₂ × (T − T̄) por mínimos cuadrados;  Δ = D;  u²(Δ) = u_fit² + u_share² + u_step² + u²(air);  U = 3u
 phrase-least-squares-with-the-share-and-the-lag-held-near-1-and-0-real-g = mínimos cuadrados con la parte y el retraso sujetos cerca de 1 y 0; gas real a volumen constante, Z del nitrógeno de la tabla hecha con CoolProp 8.0.0; varianza por la autocorrelación integrada; la resolución de una lectura como resolución/√12, JCGM 100:2008 F.2.2.1; factor de cobertura 3, según registros simulados
-phrase-simulated-logs-with-these-values-were-covered-in-87-to-100-of-run = con estos valores se cubrió del 87 al 100 % de los registros simulados; no medido en esta instalación
+phrase-in-simulated-logs-the-interval-built-with-it-held-the-true-leak-i = en registros simulados el intervalo así formado contenía la fuga real en el 87 al 100 % de los casos; no medido en esta instalación
 phrase-the-log = el registro
 phrase-averages-over-equal-times-288-in-the-log-at-most = medias sobre tiempos iguales, 288 como máximo en el registro
 phrase-standard-deviation-of-the-means-about-the-fit = desviación típica de las medias en torno al ajuste
@@ -51,7 +51,7 @@ phrase-rise-of-a-part-of-the-log-as-a-throughput = Subida de una parte del regis
 phrase-q-v-p-t-p-along-the-straight-line-fitted-to-the-rows-u-v-u-p-t-p-u = Q = V × Δp ÷ t, Δp a lo largo de la recta ajustada a las filas;  U² = (V × U(Δp) ÷ t)² + (Δp × U(V) ÷ t)²
 phrase-least-squares-standard-error-times-the-memory-of-the-noise-studen = mínimos cuadrados; error típico multiplicado por la memoria del ruido, t de Student al 99 %, y la resolución del instrumento; magnitudes de entrada no correlacionadas, JCGM 100:2008 5.1
 phrase-largest-leak-that-this-rise-leaves-possible = Mayor fuga que esta subida deja posible
-phrase-gas-given-off-by-moisture-walls-and-oil-only-adds-to-the-rise-so-t = el gas desprendido por la humedad, las paredes y el aceite solo aumenta la subida, así que una fuga constante no es mayor que la subida del último tercio; con qué frecuencia se cumplió en subidas simuladas figura en las notas de este proyecto para desarrolladores
+phrase-gas-given-off-by-moisture-walls-and-oil-only-adds-to-the-rise-so-t = el gas desprendido por la humedad, las paredes y el aceite solo aumenta la subida, así que una fuga constante no es mayor que la subida del último tercio; en subidas simuladas se cumplió en al menos el 97 % de los casos
 phrase-smallest-leak-that-this-straight-rise-can-be-if-it-is-one = Menor fuga que puede ser esta subida recta, si lo es
 phrase-q-low-the-lower-of-q-all-u-q-all-and-q-late-u-q-late = Q_low = el menor de Q_all − U(Q_all) y Q_late − U(Q_late)
 phrase-the-whole-rise-and-its-last-third-must-both-bear-it = la subida entera y su último tercio deben admitirla ambos
@@ -88,14 +88,24 @@ phrase-rate-100-sum-of-additions-in-the-window-full-charge = tasa = 100 % × sum
 phrase-loss-per-year-in-percent-of-the-full-charge = Pérdida al año en porcentaje de la carga completa
 phrase-rate-100-lost-full-charge-365-days = tasa = 100 % × (perdido ÷ carga completa) × 365 ÷ días
 phrase-common-practice-days-counted-from-the-last-addition-a-year-of-365 = práctica habitual; días contados desde la última adición, año de 365 días
-phrase-lost-in-a-calendar-year-in-percent-of-the-full-charge = Perdido en un año natural en porcentaje de la carga completa
+phrase-added-in-a-calendar-year-in-percent-of-the-full-charge = Añadido en un año natural en porcentaje de la carga completa
 phrase-share-100-sum-of-the-year-s-additions-full-charge = parte = 100 % × suma de las adiciones del año ÷ carga completa
 phrase-40-cfr-82-157-j-and-84-106-j-125-or-more-in-a-calendar-year-is-to = 40 CFR 82.157(j) y 84.106(j): un 125 % o más en un año natural debe declararse
+phrase-refrigerant-missing-in-all = Refrigerante que faltaba en total
+phrase-missing-sum-of-what-each-charge-put-back-up-to-the-one-that-ended = faltaba = suma de lo que repuso cada carga, hasta la que puso fin a la pérdida
+phrase-an-addition-that-did-not-fill-the-circuit-belongs-to-the-same-los = una adición que no completó la carga pertenece a la misma pérdida que la siguiente, práctica habitual; así también 40 CFR 82.152, «leak rate», para varias adiciones por una misma fuga
 phrase-what-the-leaks-found-explain-of-the-loss = Lo que las fugas encontradas explican de la pérdida
 phrase-explained-sum-of-leak-size-time-it-leaked-from-the-least-of-both-t = explicado = suma de tamaño de fuga × tiempo con fuga, del mínimo de ambos al máximo de ambos
 phrase-interval-arithmetic-that-a-leak-kept-the-size-it-was-measured-at-i = aritmética de intervalos; que una fuga mantuviera el tamaño medido es una suposición
 phrase-concentration-in-the-room-if-the-whole-charge-came-out = Concentración en el local si saliera toda la carga
-phrase-c-m-v-v-a-h-where-no-volume-is-noted = c = m ÷ V, V = A × h si no hay volumen anotado
+phrase-refrigerant-recovered-for-a-change-of-refrigerant = Refrigerante recuperado para un cambio de refrigerante
+phrase-recovered-sum-of-what-went-into-cylinders = recuperado = suma de lo que pasó a botellas
+phrase-sum-of-weighings-their-uncertainties-taken-as-uncorrelated-jcgm-1 = suma de las pesadas; sus incertidumbres se toman como no correlacionadas, JCGM 100:2008 5.1
+phrase-missing-when-a-circuit-was-emptied = Lo que faltaba al vaciar un circuito
+phrase-missing-full-charge-recovered-lost-while-working = faltaba = carga completa − recuperado − perdido al trabajar
+phrase-common-practice-what-stays-in-oil-and-hoses-is-in-it = práctica habitual; lo que queda en el aceite y las mangueras está incluido
+phrase-c-m-a-h = c = m ÷ (A × h)
+phrase-c-m-v = c = m ÷ V
 phrase-charge-over-room-volume-as-en-378-1-and-ashrae-15-compare-it-with = carga entre volumen del local, como EN 378-1 y ASHRAE 15 la comparan con sus límites; mezcla uniforme, lo que el aire junto al suelo no es al principio
 phrase-a-quarter-of-the-lower-flammable-limit = Un cuarto del límite inferior de inflamabilidad
 phrase-screening-at-25-of-the-lfl-common-practice = criterio orientativo del 25 % del límite inferior de inflamabilidad (LFL), práctica habitual

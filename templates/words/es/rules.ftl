@@ -28,6 +28,7 @@ legal-charge = Carga completa { $charge }{ $count ->
     [1] .
    *[other] { " " }cada uno.
 }
+legal-rate-own-way = La norma cuenta a su manera, con sus propios días y con lo que se perdió al trabajar; por eso puede diferir de la pérdida al año del balance.
 legal-rate-without-category = { $circuit ->
     [none] La instalación
    *[other] Circuito { $circuit }
@@ -35,11 +36,17 @@ legal-rate-without-category = { $circuit ->
 legal-rate-not-over = { $circuit ->
     [none] La instalación
    *[other] Circuito { $circuit }
-}: tasa de fuga { $rate } ({ LOWER($method) }); umbral del { $trigger } % para { $category }: no superado.
+}: tasa de fuga { $rate } ({ $method ->
+    [annualizing] método de anualización
+   *[rolling] método de la media móvil
+}); umbral { $trigger } % para { $category }: no superado.
 legal-rate-over = { $circuit ->
     [none] La instalación
    *[other] Circuito { $circuit }
-}: tasa de fuga { $rate } ({ LOWER($method) }); umbral del { $trigger } % para { $category }: superado, lo que exige reparar en { $days } días desde la adición, o en { $shutdown } con parada de un proceso industrial ({ $source }); { $extensions }.
+}: tasa de fuga { $rate } ({ $method ->
+    [annualizing] método de anualización
+   *[rolling] método de la media móvil
+}); umbral { $trigger } % para { $category }: superado, lo que exige reparar en { $days } días desde la adición, o en { $shutdown } con parada de un proceso industrial ({ $source }); { $extensions }.
 legal-check-every = Control de fugas cada { $months } meses.
 legal-detection-there = Un sistema de detección de fugas es obligatorio y está instalado; se comprueba cada 12 meses.
 legal-detection-missing = Un sistema de detección de fugas es obligatorio; no hay ninguno anotado.

@@ -69,7 +69,7 @@ chart-alt = { $name } durante { $time }: de { $first } al inicio a { $last } al 
 
 budget-title = De dónde viene la incertidumbre de la presión perdida
 budget-contribution = Contribución
-budget-standard-uncertainty = Incertidumbre típica
+budget-standard-uncertainty = Incertidumbre típica, { $unit }
 budget-share = Parte de la varianza
 budget-from = Origen
 budget-together = Incertidumbre combinada

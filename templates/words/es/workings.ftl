@@ -29,8 +29,28 @@ title-loss-co2e = { $circuit ->
    *[other] Equivalente de CO₂ de lo perdido, circuito { $circuit }
 }
 title-lost-in-year = { $circuit ->
-    [none] Perdido en { $year } en porcentaje de la carga completa
-   *[other] Perdido en { $year } en porcentaje de la carga completa, circuito { $circuit }
+    [none] Añadido en { $year }, en porcentaje de la carga completa
+   *[other] Añadido en { $year }, en porcentaje de la carga completa, circuito { $circuit }
+}
+title-missing = { $circuit ->
+    [none] Faltaba en total
+   *[other] Faltaba en total, circuito { $circuit }
+}
+title-missing-co2e = { $circuit ->
+    [none] Equivalente de CO₂ de lo que faltaba en total
+   *[other] Equivalente de CO₂ de lo que faltaba en total, circuito { $circuit }
+}
+title-recovered = { $circuit ->
+    [none] Recuperado para el cambio de refrigerante
+   *[other] Recuperado para el cambio de refrigerante, circuito { $circuit }
+}
+title-less-than-full = { $circuit ->
+    [none] Faltaba de la carga completa
+   *[other] Faltaba de la carga completa, circuito { $circuit }
+}
+title-recovered-co2e = { $circuit ->
+    [none] Equivalente de CO₂ de lo recuperado
+   *[other] Equivalente de CO₂ de lo recuperado, circuito { $circuit }
 }
 title-loss-per-year = { $circuit ->
     [none] Pérdida al año
@@ -51,7 +71,8 @@ note-uncertainty-written = Una incertidumbre escrita con ± se toma con un facto
 note-scale-not-known = No está anotada la exactitud de una báscula, o no se nombra ninguna: para sus lecturas en la incertidumbre solo entra la mitad de la última cifra.
 note-not-weighed = No se conoce la incertidumbre de una masa que no se pesó antes y después.
 note-from-installation = No hay ninguna carga anotada antes de esta pérdida: los días se cuentan desde el montaje, cuando se pesó la carga completa. Si entretanto se añadió refrigerante sin anotarlo, se perdió más que esto.
-note-first-calculation = Primer cálculo según esta norma: 365 días, diga lo que diga el calendario.
+note-first-calculation = Primer cálculo según esta norma: lo añadido cuenta como la pérdida de 365 días, diga lo que diga el calendario.
+note-annualized-at-most = Pasaron { $days } días y la norma cuenta 365 como máximo: lo añadido cuenta como la pérdida de un año.
 note-annualized = { $days ->
     [one] Si la pérdida siguiera como en este { $days } día, esta parte de la carga completa se perdería en un año. No dice cuándo ocurrió la pérdida dentro de él.
    *[other] Si la pérdida siguiera como en estos { $days } días, esta parte de la carga completa se perdería en un año. No dice cuándo ocurrió la pérdida dentro de ellos.
@@ -69,6 +90,8 @@ note-loss-over-days = { $days ->
 }
 note-destroyed = Lo purgado y destruido al 98 % o más no se cuenta (40 CFR 82.157(k)).
 note-beyond-season = Se cargó para la temporada más de lo que se había retirado para ella en los 12 meses anteriores. La definición de variación estacional tal como está escrita (40 CFR 82.152) no cubre eso; lo que se añadió de más se cuenta aquí.
+note-full-charge-as-noted = La carga completa se toma como está anotada: la incertidumbre es solo la de las pesadas.
+note-volumes-summed = V es la suma de los volúmenes indicados.
 note-year-not-complete = Estas notas no recogen todos los movimientos de este año.
 note-leak-may-have-begun = Una fuga pudo empezar en cualquier momento desde la carga anterior a la pérdida, salvo que se viera antes. Se supone que mantuvo el tamaño con que se midió.
 note-loss-not-known-well = La pérdida no se conoce lo bastante bien para decir si quedan otras fugas: hace falta una carga completa por peso al principio y al final.

@@ -116,4 +116,7 @@ leaks-explain-more-than-lost = Aux tailles mesurées, les fuites trouvées{ $cir
     [none] au plus { $most }
    *[other] entre { $least } et { $most }
 }, plus que la perte de { $lost } : elles n’ont pas fui autant tout le temps.
-leaks-not-sized = Les fuites trouvées n’ont pas toutes été mesurées : la part de la perte qu’elles expliquent n’est pas connue.
+leaks-not-sized = { $leaks ->
+    [one] La fuite trouvée n’a pas été mesurée : la part de la perte qu’elle explique n’est pas connue.
+   *[other] Les fuites trouvées n’ont pas toutes été mesurées : la part de la perte qu’elles expliquent n’est pas connue.
+}

@@ -62,15 +62,29 @@ because-holding = { $place } a déjà fui { SPELLED($times) } fois ; la derni�
 because-lost-since = Depuis le { $day }, { $circuit ->
     [none] l’installation
    *[other] le circuit { $circuit }
-} avait perdu { $mass } de fluide frigorigène.
-because-missing-since = Il manquait { $mass } de fluide frigorigène dans { $circuit ->
+} avait perdu { $least ->
+    [yes] au moins { $mass }
+   *[no] { $mass }
+} de fluide frigorigène.
+because-missing-since = Il manquait { $least ->
+    [yes] au moins { $mass }
+   *[no] { $mass }
+} de fluide frigorigène dans { $circuit ->
     [none] l’installation
    *[other] le circuit { $circuit }
-} ; la dernière charge date du { $day }, et l’on ne sait pas si elle était complète.
+}. La charge qui précède cette perte date du { $day } ; on ne sait pas si l’installation était pleine alors.
 because-lost = { $circuit ->
     [none] L’installation
    *[other] Le circuit { $circuit }
-} avait perdu { $mass } de fluide frigorigène.
+} avait perdu { $least ->
+    [yes] au moins { $mass }
+   *[no] { $mass }
+} de fluide frigorigène.
+because-put-back = L’appoint a été fait en plusieurs fois : { $parts }.
+put-back-on = { $mass } le { $day }
+because-more-partial = Il a pu en manquer davantage : la charge n’a pas été complétée.
+because-more-not-noted = Il a pu en manquer davantage : il n’est pas noté si la charge a été complétée.
+because-more-not-complete = La perte a pu être plus grande : ce carnet ne connaît pas toutes les charges faites depuis.
 because-not-reached = { $places ->
     [one] Un endroit n’a pu être atteint et reste à contrôler.
    *[other] { CAPITAL(SPELLED($places)) } endroits n’ont pu être atteints et restent à contrôler.
@@ -97,10 +111,16 @@ still-leaking = { $place } { $strong }, { $days ->
 
 open-not-reached = { CAPITAL($place) } : reste à contrôler ({ $reason }).
 customer = client
-waiting-cost = Au rythme constaté jusqu’ici, { $circuit ->
+waiting-cost = { $since ->
+    [none] Au rythme constaté jusqu’ici
+   *[other] Si tout a été perdu depuis le { $since }
+}, { $circuit ->
     [none] l’installation
    *[other] le circuit { $circuit }
-} continuerait de perdre environ { $mass } par an{ $co2e ->
+} continuerait de perdre { $least ->
+    [yes] au moins
+   *[no] environ
+} { $mass } par an{ $co2e ->
     [none] { "" }
    *[other] { " " }({ $co2e })
 }{ $running ->
@@ -143,7 +163,22 @@ fact-air-came-in = De l’air est entré
 fact-vacuum-test = sous vide pendant { $duration }
 fact-none-added = Rien d’ajouté
 fact-charged = Chargé : { $mass }
+fact-taken-out = { $mass } de { $refrigerant } récupérés{ $missing ->
+    [none] { "" }
+   *[other]  ; il manquait { $missing }
+}
 fact-after-retrofit = après le changement de fluide
 fact-refrigerant = Fluide frigorigène
-fact-lost = Perte de { $mass }
+fact-lost = { $least ->
+    [yes] Perte d’au moins { $mass }
+   *[no] Perte de { $mass }
+}
+fact-put-back = Appoint de { $mass }
+fact-missing-in-all = il manquait en tout { $least ->
+    [yes] au moins { $mass }
+   *[no] { $mass }
+}{ $co2e ->
+    [none] { "" }
+   *[other] , soit { $co2e }
+}
 head-line-circuit = circuit { $circuit } : { $parts }

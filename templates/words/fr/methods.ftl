@@ -8,7 +8,7 @@ phrase-real-gas-at-constant-volume-z-of-nitrogen-from-the-table-made-wit = gaz r
 phrase-compressibility-of-nitrogen-coolprop-8-0-0 = compressibilité de l’azote, CoolProp 8.0.0
 phrase-pressure-lost-beyond-what-temperature-explains = Pression perdue au-delà de ce que la température explique
 phrase-uncorrelated-inputs-jcgm-100-2008-5-1-a-reading-s-step-as-step-12 = grandeurs d’entrée non corrélées, JCGM 100:2008 5.1 ; l’échelon d’une lecture pris comme échelon/√12, F.2.2.1 ; facteur d’élargissement 2
-phrase-simulated-tests-with-these-values-were-covered-in-85-to-100-of-ru = dans les simulations faites avec ces valeurs, l’intervalle contenait la vraie valeur dans 85 à 100 % des cas ; non mesuré sur cette installation
+phrase-in-simulated-tests-the-interval-built-with-it-held-the-true-leak-i = dans des essais simulés, l’intervalle ainsi formé contenait la vraie fuite dans 85 à 100 % des cas ; non mesuré sur cette installation
 phrase-standard-atmosphere-for-want-of-a-barometer-or-an-altitude = atmosphère normale, faute de baromètre ou d’altitude
 phrase-the-air-pressure-may-have-changed-by-5-hpa-between-the-readings = la pression de l’air a pu varier de 5 hPa entre les lectures
 
@@ -17,7 +17,7 @@ phrase-the-air-pressure-may-have-changed-by-5-hpa-between-the-readings = la pres
 phrase-pressure-lost-beyond-what-temperature-explains-fitted-over-the-wh = Pression perdue au-delà de ce que la température explique, ajustée sur tout l’enregistrement
 phrase-p-zt-zt-p-d-t-t-end-c-dt-dt-c-t-t-by-least-squares-d-u-u-fit-u-sh = p = [ZT ÷ (ZT)₀] × (P₀ − D × t ÷ t_end) + c₁ × dT/dt + c₂ × (T − T̄) par moindres carrés ;  Δ = D ;  u²(Δ) = u_fit² + u_share² + u_step² + u²(air) ;  U = 3u
 phrase-least-squares-with-the-share-and-the-lag-held-near-1-and-0-real-g = moindres carrés, la part et le retard tenus près de 1 et de 0 ; gaz réel à volume constant, Z de l’azote d’après la table faite avec CoolProp 8.0.0 ; variance multipliée par l’autocorrélation intégrée ; l’échelon d’une lecture pris comme échelon/√12, JCGM 100:2008 F.2.2.1 ; facteur d’élargissement 3, d’après des enregistrements simulés
-phrase-simulated-logs-with-these-values-were-covered-in-87-to-100-of-run = dans les enregistrements simulés avec ces valeurs, l’intervalle contenait la vraie valeur dans 87 à 100 % des cas ; non mesuré sur cette installation
+phrase-in-simulated-logs-the-interval-built-with-it-held-the-true-leak-i = dans des enregistrements simulés, l’intervalle ainsi formé contenait la vraie fuite dans 87 à 100 % des cas ; non mesuré sur cette installation
 phrase-the-log = l’enregistrement
 phrase-averages-over-equal-times-288-in-the-log-at-most = moyennes sur des durées égales, 288 au plus dans l’enregistrement
 phrase-standard-deviation-of-the-means-about-the-fit = écart type des moyennes autour de l’ajustement
@@ -51,7 +51,7 @@ phrase-rise-of-a-part-of-the-log-as-a-throughput = Remontée d’une partie de l
 phrase-q-v-p-t-p-along-the-straight-line-fitted-to-the-rows-u-v-u-p-t-p-u = Q = V × Δp ÷ t, Δp le long de la droite ajustée aux lignes ;  U² = (V × U(Δp) ÷ t)² + (Δp × U(V) ÷ t)²
 phrase-least-squares-standard-error-times-the-memory-of-the-noise-studen = moindres carrés ; erreur type multipliée par la mémoire du bruit, t de Student à 99 %, et l’échelon de l’instrument ; grandeurs d’entrée non corrélées, JCGM 100:2008 5.1
 phrase-largest-leak-that-this-rise-leaves-possible = Plus grande fuite que cette remontée laisse possible
-phrase-gas-given-off-by-moisture-walls-and-oil-only-adds-to-the-rise-so-t = le gaz dégagé par l’humidité, les parois et l’huile ne fait qu’ajouter à la remontée, si bien qu’une fuite constante n’est pas plus grande que la remontée du dernier tiers ; combien de fois cela s’est vérifié sur des remontées simulées figure dans les notes de ce projet pour les développeurs
+phrase-gas-given-off-by-moisture-walls-and-oil-only-adds-to-the-rise-so-t = le gaz dégagé par l’humidité, les parois et l’huile ne fait qu’ajouter à la remontée, si bien qu’une fuite constante n’est pas plus grande que la remontée du dernier tiers ; sur des remontées simulées, cela s’est vérifié dans 97 % des cas au moins
 phrase-smallest-leak-that-this-straight-rise-can-be-if-it-is-one = Plus petite fuite que cette remontée en ligne droite puisse être, si c’en est une
 phrase-q-low-the-lower-of-q-all-u-q-all-and-q-late-u-q-late = Q_low = le plus petit de Q_all − U(Q_all) et Q_late − U(Q_late)
 phrase-the-whole-rise-and-its-last-third-must-both-bear-it = la remontée entière et son dernier tiers doivent tous deux la porter
@@ -88,14 +88,24 @@ phrase-rate-100-sum-of-additions-in-the-window-full-charge = taux = 100 % × som
 phrase-loss-per-year-in-percent-of-the-full-charge = Perte par an en pour cent de la charge complète
 phrase-rate-100-lost-full-charge-365-days = taux = 100 % × (perdu ÷ charge complète) × 365 ÷ jours
 phrase-common-practice-days-counted-from-the-last-addition-a-year-of-365 = pratique courante ; jours comptés depuis le dernier ajout, année de 365 jours
-phrase-lost-in-a-calendar-year-in-percent-of-the-full-charge = Perdu en une année civile, en pour cent de la charge complète
+phrase-added-in-a-calendar-year-in-percent-of-the-full-charge = Ajouté en une année civile, en pour cent de la charge complète
 phrase-share-100-sum-of-the-year-s-additions-full-charge = part = 100 % × somme des ajouts de l’année ÷ charge complète
 phrase-40-cfr-82-157-j-and-84-106-j-125-or-more-in-a-calendar-year-is-to = 40 CFR 82.157(j) et 84.106(j) : 125 % ou plus en une année civile sont à déclarer
+phrase-refrigerant-missing-in-all = Fluide manquant en tout
+phrase-missing-sum-of-what-each-charge-put-back-up-to-the-one-that-ended = manque = somme de ce que chaque charge a remplacé, jusqu’à celle qui a mis fin à la perte
+phrase-an-addition-that-did-not-fill-the-circuit-belongs-to-the-same-los = un ajout qui n’a pas complété la charge appartient à la même perte que le suivant, pratique courante ; de même 40 CFR 82.152, « leak rate », pour plusieurs ajouts dus à une même fuite
 phrase-what-the-leaks-found-explain-of-the-loss = Ce que les fuites trouvées expliquent de la perte
 phrase-explained-sum-of-leak-size-time-it-leaked-from-the-least-of-both-t = expliqué = somme de taille de fuite × durée de fuite, du moins des deux au plus des deux
 phrase-interval-arithmetic-that-a-leak-kept-the-size-it-was-measured-at-i = calcul d’intervalles ; qu’une fuite ait gardé la taille mesurée est une hypothèse
 phrase-concentration-in-the-room-if-the-whole-charge-came-out = Concentration dans le local si toute la charge sortait
-phrase-c-m-v-v-a-h-where-no-volume-is-noted = c = m ÷ V, V = A × h si aucun volume n’est noté
+phrase-refrigerant-recovered-for-a-change-of-refrigerant = Fluide récupéré pour un changement de fluide
+phrase-recovered-sum-of-what-went-into-cylinders = récupéré = somme de ce qui est passé en bouteilles
+phrase-sum-of-weighings-their-uncertainties-taken-as-uncorrelated-jcgm-1 = somme des pesées ; leurs incertitudes sont tenues pour non corrélées, JCGM 100:2008 5.1
+phrase-missing-when-a-circuit-was-emptied = Ce qui manquait quand un circuit a été vidé
+phrase-missing-full-charge-recovered-lost-while-working = manque = charge complète − récupéré − perdu pendant le travail
+phrase-common-practice-what-stays-in-oil-and-hoses-is-in-it = pratique courante ; ce qui reste dans l’huile et les flexibles y est compris
+phrase-c-m-a-h = c = m ÷ (A × h)
+phrase-c-m-v = c = m ÷ V
 phrase-charge-over-room-volume-as-en-378-1-and-ashrae-15-compare-it-with = charge sur volume du local, comme l’EN 378-1 et l’ASHRAE 15 la comparent à leurs limites ; mélange uniforme, ce que l’air près du sol n’est pas d’abord
 phrase-a-quarter-of-the-lower-flammable-limit = Le quart de la limite inférieure d’inflammabilité
 phrase-screening-at-25-of-the-lfl-common-practice = seuil de tri à 25 % de la LFL, pratique courante

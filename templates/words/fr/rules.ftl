@@ -28,6 +28,7 @@ legal-charge = Charge { $charge }{ $count ->
     [1] .
    *[other] { " " }par circuit.
 }
+legal-rate-own-way = La règle compte à sa manière, avec ses propres jours et avec ce qui s’est perdu pendant le travail ; ce taux peut donc différer de la perte par an du bilan.
 legal-rate-without-category = { $circuit ->
     [none] L’installation
    *[other] Circuit { $circuit }
@@ -35,11 +36,17 @@ legal-rate-without-category = { $circuit ->
 legal-rate-not-over = { $circuit ->
     [none] L’installation
    *[other] Circuit { $circuit }
-} : taux de fuite de { $rate } ({ LOWER($method) }) ; seuil de { $trigger } % pour la catégorie { $category } : non dépassé.
+} : taux de fuite de { $rate } ({ $method ->
+    [annualizing] méthode d’annualisation
+   *[rolling] méthode de la moyenne mobile
+}) ; seuil de { $trigger } % pour la catégorie { $category } : non dépassé.
 legal-rate-over = { $circuit ->
     [none] L’installation
    *[other] Circuit { $circuit }
-} : taux de fuite de { $rate } ({ LOWER($method) }) ; seuil de { $trigger } % pour la catégorie { $category } : dépassé, ce qui demande la réparation dans les { $days } jours suivant l’appoint, ou { $shutdown } jours en cas d’arrêt d’un procédé industriel ({ $source }) ; { $extensions }.
+} : taux de fuite de { $rate } ({ $method ->
+    [annualizing] méthode d’annualisation
+   *[rolling] méthode de la moyenne mobile
+}) ; seuil de { $trigger } % pour la catégorie { $category } : dépassé, ce qui demande la réparation dans les { $days } jours suivant l’appoint, ou { $shutdown } jours en cas d’arrêt d’un procédé industriel ({ $source }) ; { $extensions }.
 legal-check-every = Contrôle d’étanchéité tous les { $months } mois.
 legal-detection-there = Un système de détection des fuites est obligatoire et présent ; il est contrôlé tous les 12 mois.
 legal-detection-missing = Un système de détection des fuites est obligatoire ; aucun n’est noté.

@@ -70,7 +70,7 @@ chart-alt = { $name } ({ $time }) : de { $first } au début à { $last } à la 
 
 budget-title = Bilan d’incertitude de la perte de pression
 budget-contribution = Composante
-budget-standard-uncertainty = Incertitude-type
+budget-standard-uncertainty = Incertitude-type, { $unit }
 budget-share = Part de la variance
 budget-from = Origine
 budget-together = Total

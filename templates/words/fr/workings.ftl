@@ -29,8 +29,28 @@ title-loss-co2e = { $circuit ->
    *[other] Équivalent CO₂ de ce qui avait été perdu, circuit { $circuit }
 }
 title-lost-in-year = { $circuit ->
-    [none] Perdu en { $year } en pour cent de la charge complète
-   *[other] Perdu en { $year } en pour cent de la charge complète, circuit { $circuit }
+    [none] Ajouté en { $year }, en pour cent de la charge complète
+   *[other] Ajouté en { $year }, en pour cent de la charge complète, circuit { $circuit }
+}
+title-missing = { $circuit ->
+    [none] Manque total
+   *[other] Manque total, circuit { $circuit }
+}
+title-missing-co2e = { $circuit ->
+    [none] Équivalent CO₂ du manque total
+   *[other] Équivalent CO₂ du manque total, circuit { $circuit }
+}
+title-recovered = { $circuit ->
+    [none] Récupéré pour le changement de fluide
+   *[other] Récupéré pour le changement de fluide, circuit { $circuit }
+}
+title-less-than-full = { $circuit ->
+    [none] Manque par rapport à la charge complète
+   *[other] Manque par rapport à la charge complète, circuit { $circuit }
+}
+title-recovered-co2e = { $circuit ->
+    [none] Équivalent CO₂ du fluide récupéré
+   *[other] Équivalent CO₂ du fluide récupéré, circuit { $circuit }
 }
 title-loss-per-year = { $circuit ->
     [none] Perte par an
@@ -51,7 +71,8 @@ note-uncertainty-written = Une incertitude écrite avec ± est prise avec un fac
 note-scale-not-known = La précision d’une balance n’est pas notée, ou aucune balance n’est nommée : pour ses pesées, seul un demi-dernier chiffre entre dans l’incertitude.
 note-not-weighed = L’incertitude d’une masse qui n’a pas été pesée avant et après n’est pas connue.
 note-from-installation = Aucune charge n’est notée avant cette perte : les jours sont comptés depuis la mise en service, où la charge complète a été pesée. Si du fluide a été ajouté entre-temps sans être noté, la perte est plus grande que celle-ci.
-note-first-calculation = Premier calcul sous cette règle : 365 jours, quoi qu’en dise le calendrier.
+note-first-calculation = Premier calcul sous cette règle : ce qui a été ajouté compte comme la perte de 365 jours, quoi qu’en dise le calendrier.
+note-annualized-at-most = { $days } jours se sont écoulés, et la règle en compte 365 au plus : ce qui a été ajouté compte comme la perte d’un an.
 note-annualized = { $days ->
     [one] Si la perte continuait comme pendant ce { $days } jour, cette part de la charge complète serait perdue en un an. Cela ne dit pas à quel moment la perte a eu lieu.
    *[other] Si la perte continuait comme pendant ces { $days } jours, cette part de la charge complète serait perdue en un an. Cela ne dit pas à quel moment la perte a eu lieu.
@@ -69,6 +90,8 @@ note-loss-over-days = { $days ->
 }
 note-destroyed = Ce qui a été purgé et détruit à 98 % ou plus n’est pas compté (40 CFR 82.157(k)).
 note-beyond-season = On a chargé pour la saison plus qu’on n’avait retiré pour elle dans les 12 mois précédents. La définition d’une variation saisonnière telle qu’elle est écrite (40 CFR 82.152) ne couvre pas cela ; ce qui a été mis en plus est compté ici.
+note-full-charge-as-noted = La charge complète est prise telle qu’elle est notée : l’incertitude n’est que celle des pesées.
+note-volumes-summed = V est la somme des volumes indiqués.
 note-year-not-complete = Ce carnet ne connaît pas tous les mouvements de cette année.
 note-leak-may-have-begun = Une fuite a pu commencer à tout moment depuis la charge qui précède la perte, sauf si elle a été vue plus tôt. Qu’elle ait gardé la taille mesurée est une hypothèse.
 note-loss-not-known-well = La perte n’est pas assez bien connue pour dire s’il reste d’autres fuites : il faut une charge complète pesée au début et à la fin.
