@@ -1,6 +1,6 @@
 //! Refrigerant added for a loss that nobody looked for.
 
-use crate::caution::example::{TOP_UP, VISIT, readings};
+use crate::caution::example::{REPAIRED_LEAK, TOP_UP, VISIT, findings, readings};
 use crate::caution::gas_added::open_leak;
 use crate::caution::scene::{gives_place, on_circuit, searched_circuit};
 use crate::caution::{Caution, Scene};
@@ -35,6 +35,8 @@ pressure = "2.3 bar g"
 areas = ["cooler/*", "unit/*"]
 "#,
         ),
+        REPAIRED_LEAK,
+        findings("- proof: 12:10 bubbles, none in 25 min\n- state: repaired, proved\n"),
     ],
     check,
     limits_claim: true,

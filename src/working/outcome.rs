@@ -118,6 +118,15 @@ impl Outcome {
         self.shown_of(self.kind)
     }
 
+    /// Whether every leak found was repaired.
+    pub fn all_repaired(&self) -> bool {
+        let kind = self.leaks.unwrap_or(self.kind);
+        matches!(
+            kind,
+            OutcomeKind::RepairedProved | OutcomeKind::RepairedNotProved
+        )
+    }
+
     /// The same of one of its two kinds.
     pub fn shown_of(&self, kind: OutcomeKind) -> &'static str {
         if kind == OutcomeKind::RepairedNotProved && self.looked_at {

@@ -71,6 +71,15 @@ because-lost = { $circuit ->
     [none] Die Anlage
    *[other] Kreislauf { $circuit }
 } hatte { $mass } Kältemittel verloren.
+because-left-open = Nicht repariert: { $place }. { $answer }
+because-over-trigger = Die Leckrate { $circuit ->
+    [none] der Anlage
+   *[other] von Kreislauf { $circuit }
+} lag über der gesetzlichen Schwelle von { $trigger } %; { $repaired ->
+    [yes] repariert wurde bei diesem Besuch, innerhalb der Frist.
+   *[no] die Reparatur ist bis zum { $by } fällig.
+}
+because-no-leak-check = Als die gesetzlich verlangte Dichtheitskontrolle zählt das nicht, weil nicht alle sichtbaren und zugänglichen Teile abgesucht wurden.
 because-not-reached = { $places ->
     [one] Eine Stelle war nicht erreichbar und ist noch abzusuchen.
    *[other] { $places } Stellen waren nicht erreichbar und sind noch abzusuchen.
@@ -96,6 +105,7 @@ still-leaking = { $place } { $strong }, { $days ->
 } nach dem ersten Fund am { $found }; eine Reparatur hatte es nicht gegeben.
 
 open-not-reached = { CAPITAL($place) }: noch abzusuchen ({ $reason }).
+answer-of = Antwort ({ $by }): { $answer }
 customer = Kunde
 waiting-cost = { $running ->
     [yes] Beim bisherigen Verlust würden weiter etwa { $mass } im Jahr aus { $circuit ->
@@ -124,7 +134,7 @@ fact-repaired-places = { $places ->
    *[other] { $places } reparierte Stellen
 }
 fact-not-checked-again = Nicht mit Lecksuchgerät oder Schaummittel nachkontrolliert
-fact-checked-again = Nachkontrolliert: { $result }
+fact-checked-again = Nachkontrolliert, es zeigte sich nichts
 fact-all-checked-again = Alle nachkontrolliert, es zeigte sich nichts
 fact-some-checked-again = { $checked } von { $repaired } nachkontrolliert, es zeigte sich nichts
 fact-detector-proved = Lecksuchgerät geprüft an { $leak }
@@ -139,6 +149,7 @@ fact-test = { $gas } bei { $pressure }, { $duration } lang{ $later ->
     [yes] ; vor einer späteren Reparatur gemacht
    *[no] { "" }
 }
+fact-coarse-test = eine grobe Prüfung: sie schließt ein Leck der gefundenen Größe nicht aus
 fact-nitrogen-a-day = { $mass } Stickstoff am Tag
 fact-air-a-day = { $mass } Luft am Tag
 fact-whole-under-vacuum = ganzer Kreislauf unter Vakuum: nichts Größeres als { $rate }

@@ -71,6 +71,15 @@ because-lost = { $circuit ->
     [none] L’installation
    *[other] Le circuit { $circuit }
 } avait perdu { $mass } de fluide frigorigène.
+because-left-open = Non réparé : { $place }. { $answer }
+because-over-trigger = Le taux de fuite { $circuit ->
+    [none] de l’installation
+   *[other] du circuit { $circuit }
+} a dépassé le seuil légal de { $trigger } % ; { $repaired ->
+    [yes] la réparation a été faite lors de cette visite, dans le délai permis.
+   *[no] la réparation est à faire au plus tard le { $by }.
+}
+because-no-leak-check = Cette visite ne vaut pas contrôle d’étanchéité au sens de la loi, car toutes les parties visibles et accessibles n’ont pas été contrôlées.
 because-not-reached = { $places ->
     [one] Un endroit n’a pu être atteint et reste à contrôler.
    *[other] { $places } endroits n’ont pu être atteints et restent à contrôler.
@@ -96,6 +105,7 @@ still-leaking = { $place } { $strong }, { $days ->
 } après la première constatation, le { $found } ; aucune réparation n’avait été faite.
 
 open-not-reached = { CAPITAL($place) } : reste à contrôler ({ $reason }).
+answer-of = Réponse ({ $by }) : { $answer }
 customer = client
 waiting-cost = Au rythme constaté jusqu’ici, { $circuit ->
     [none] l’installation
@@ -121,7 +131,7 @@ fact-repaired-places = { $places ->
    *[other] { $places } points réparés
 }
 fact-not-checked-again = Non recontrôlé au détecteur ni au produit moussant
-fact-checked-again = Recontrôlé : { $result }
+fact-checked-again = Recontrôlé, rien n’a été décelé
 fact-all-checked-again = Tous recontrôlés, rien n’a été décelé
 fact-some-checked-again = { $checked } sur { $repaired } recontrôlés, rien n’a été décelé
 fact-detector-proved = détecteur éprouvé sur { $leak }
@@ -136,6 +146,7 @@ fact-test = { $gas } à { $pressure } pendant { $duration }{ $later ->
     [yes]  ; fait avant une réparation ultérieure
    *[no] { "" }
 }
+fact-coarse-test = essai grossier : il n’exclut pas une fuite de la taille trouvée
 fact-nitrogen-a-day = { $mass } d’azote par jour
 fact-air-a-day = { $mass } d’air par jour
 fact-whole-under-vacuum = circuit entier sous vide{ " " }: rien de plus grand que { $rate }
