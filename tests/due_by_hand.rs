@@ -125,7 +125,7 @@ fn a_year_from_august_2026_is_as_by_hand() {
         ("2027-01-09", "Leak check", FLAKE_B),
         (
             "2027-05-27",
-            "Leak inspection of all visible and accessible parts, yearly until a year is not over the trigger",
+            "Leak inspection of all visible and accessible parts",
             CHILLER,
         ),
         (

@@ -183,7 +183,7 @@ fn the_demo_books_outcomes_are_those_of_the_ledger() {
         (
             FLAKE,
             "2026-02-03",
-            "repaired, but no proof after the repair is noted",
+            "repaired, but what was looked at after the repair does not prove it",
         ),
         (FLAKE, "2026-06-17", REPAIRED),
         (FLAKE, "2026-07-09", VERIFIED),

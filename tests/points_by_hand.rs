@@ -168,7 +168,10 @@ const BY_HAND: &[Row] = &[
     (
         "dunmarrow/process-chiller-1/2026-05-19",
         &[
-            ("evap/suction-flange", "still leaking, found 84 days ago"),
+            (
+                "evap/suction-flange",
+                "was still leaking, 84 days after it was found",
+            ),
             ("suction/service-port", "new"),
         ],
         &[],
@@ -253,7 +256,7 @@ fn lead(visit: &str) -> String {
     };
     let data = compose(&scene, &[], false).data;
     let mut lead = String::new();
-    for block in &data.leaking_again {
+    for block in data.leaking_again.iter().chain(&data.still_leaking) {
         let Block::Paragraph { c } = block else {
             continue;
         };
@@ -273,7 +276,74 @@ fn lead(visit: &str) -> String {
             }
         }
     }
-    (lead + " " + &data.outcome.because.join(" ")).replace('\u{a0}', " ")
+    lead += " ";
+    lead += &data.outcome.because.join(" ");
+    for row in &data.legal {
+        lead += "\n";
+        lead += &row.statement;
+    }
+    let facts = data.findings.iter().flat_map(|finding| &finding.facts);
+    for fact in facts {
+        lead += "\n";
+        lead += &fact.value;
+    }
+    lead.replace('\u{a0}', " ")
+}
+
+#[test]
+fn visits_say_which_duties_they_fulfilled_and_which_tests_were_too_coarse() {
+    for (visit, words, said) in [
+        (
+            "brackwater/flake-ice-1/2025-03-13",
+            "Check the repair again (circuit a), due by 18 March 2025: done at this visit.",
+            true,
+        ),
+        (
+            "brackwater/flake-ice-1/2026-06-17",
+            "Check the repair again (circuit a), due by 3 March 2026: done late, at this visit.",
+            true,
+        ),
+        (
+            "brackwater/flake-ice-1/2026-07-09",
+            "Leak check (circuits a and b), due by 20 February 2025: done late, at this visit.",
+            true,
+        ),
+        (
+            "brackwater/flake-ice-1/2025-08-12",
+            "This does not count as the leak check that the law asks for",
+            true,
+        ),
+        (
+            "brackwater/cold-store-1/2025-05-06",
+            "This does not count as the leak check that the law asks for",
+            false,
+        ),
+        (
+            "dunmarrow/process-chiller-1/2026-05-19",
+            "The leak rate of the system passed the legal trigger of 30 %; the repair was made at this visit, within the time allowed.",
+            true,
+        ),
+        (
+            "dunmarrow/process-chiller-1/2026-02-24",
+            "passed the legal trigger",
+            false,
+        ),
+        // 249 lb/yr of nitrogen left possible beside a leak of 92 lb/yr.
+        (
+            "dunmarrow/process-chiller-1/2026-05-19",
+            "was shown (coarser than this leak)",
+            true,
+        ),
+        // 0.15 oz of nitrogen a day, 3.4 lb/yr, beside a leak of 13 lb/yr.
+        (
+            "dunmarrow/ice-bank-1/2025-06-10",
+            "(coarser than this leak)",
+            false,
+        ),
+    ] {
+        let found = lead(visit);
+        assert_eq!(found.contains(words), said, "{visit}: {words}\n{found}");
+    }
 }
 
 #[test]

@@ -28,7 +28,7 @@ use rimebook::vocabulary::site_file::{Language, LeakRateMethodWord, RoomKind};
 use rimebook::vocabulary::system_file::{Category, EarlierHappening, Status};
 use rimebook::vocabulary::visit_file::{Extension, LeftAs, OutcomeWord, Purpose};
 use rimebook::working::evidence::Grade;
-use rimebook::working::outcome::{NO_PROOF, NO_REPAIR, OutcomeKind, shown};
+use rimebook::working::outcome::{LOOKED_AT, NO_PROOF, NO_REPAIR, OutcomeKind, shown};
 use serde_json::Value;
 
 /// Ids of a language's messages, each with the names that it uses.
@@ -448,7 +448,12 @@ fn phrases() -> Vec<&'static str> {
     let carried = ALL.iter().filter(|caution| caution.limits_claim);
     all.extend(carried.map(|caution| caution.matters));
     all.extend(OutcomeWord::WORDS.iter().map(|(word, _, _)| *word));
-    all.extend([FindingState::RepairedProved.word(), NO_REPAIR, NO_PROOF]);
+    all.extend([
+        FindingState::RepairedProved.word(),
+        NO_REPAIR,
+        NO_PROOF,
+        LOOKED_AT,
+    ]);
     // A citation without a word in it is the same in every language.
     all.retain(|text| {
         text.split(|c: char| !c.is_alphabetic())

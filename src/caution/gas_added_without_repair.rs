@@ -9,7 +9,7 @@ pub(super) static CAUTION: Caution = Caution {
     name: "gas-added-without-repair",
     summary: "refrigerant was added and a known leak was left open",
     finds: "Refrigerant that made up for a loss, in a circuit where a leak found in this visit or an earlier one stands open at the end of the visit. A leak that was shut off or repaired for the time being is not open.",
-    matters: "What was added leaks out again. Where a rule covers the system, the addition starts the time allowed for the repair.",
+    matters: "What was added leaks out again. Whether a rule sets a time for the repair stands in the legal part of the report.",
     put_right: "Agree on the day of the repair now and write the customer's decision as advice; work out the loss rate from this addition.",
     source: "Regulation (EU) 2024/573 Article 4(5) (repair without undue delay); 40 CFR 82.157(b) and (d); 40 CFR 84.106(b) and (d)",
     example: &[

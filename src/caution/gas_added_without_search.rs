@@ -1,6 +1,6 @@
 //! Refrigerant added for a loss that nobody looked for.
 
-use crate::caution::example::{TOP_UP, VISIT, readings};
+use crate::caution::example::{REPAIRED_LEAK, TOP_UP, VISIT, findings, readings};
 use crate::caution::gas_added::open_leak;
 use crate::caution::scene::{gives_place, on_circuit, searched_circuit};
 use crate::caution::{Caution, Scene};
@@ -12,7 +12,7 @@ pub(super) static CAUTION: Caution = Caution {
     name: "gas-added-without-search",
     summary: "refrigerant was added and the leak was not searched for",
     finds: "Refrigerant that made up for a loss in a circuit that no direct method went over in this visit, and in which no leak was found. A first charge, a change of refrigerant, a recharge after a repair and a charge for the season are not additions.",
-    matters: "Refrigerant is not used up: what is missing has leaked, and what was added will follow. Where a rule covers the system, the addition starts the time allowed to find and repair the leak.",
+    matters: "Refrigerant is not used up: what is missing has leaked, and what was added will follow. Whether a rule sets a time to find and repair the leak stands in the legal part of the report.",
     put_right: "Come back and search the whole circuit by a direct method; work out the loss rate from this addition.",
     source: "Regulation (EC) 1516/2007 Article 7 (recharge volume as a sign, to be followed by a direct method); 40 CFR 82.157(b); 40 CFR 84.106(b)",
     example: &[VISIT, TOP_UP],
@@ -35,6 +35,8 @@ pressure = "2.3 bar g"
 areas = ["cooler/*", "unit/*"]
 "#,
         ),
+        REPAIRED_LEAK,
+        findings("- proof: 12:10 bubbles, none in 25 min\n- state: repaired, proved\n"),
     ],
     check,
     limits_claim: true,
@@ -65,7 +67,8 @@ fn check(scene: &Scene<'_>, found: &mut Vec<Diagnostic>) {
     }
 }
 
-fn searched(scene: &Scene<'_>, circuit: usize) -> bool {
+/// Whether a direct method went over a circuit, or a leak was found in it.
+pub(super) fn searched(scene: &Scene<'_>, circuit: usize) -> bool {
     let by_search = scene.visit.searches.iter().any(|search| {
         let direct = search
             .note

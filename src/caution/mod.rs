@@ -37,6 +37,7 @@ mod detector_not_rated_for_class;
 mod drier_not_replaced;
 mod dye_from_earlier_leak;
 mod flame_near_flammable;
+mod gas_added_leak_not_found;
 mod gas_added_without_repair;
 mod gas_added_without_search;
 mod gauge_beyond_its_range;
@@ -112,6 +113,7 @@ pub static ALL: &[&Caution] = &[
     &drier_not_replaced::CAUTION,
     &dye_from_earlier_leak::CAUTION,
     &flame_near_flammable::CAUTION,
+    &gas_added_leak_not_found::CAUTION,
     &gas_added_without_repair::CAUTION,
     &gas_added_without_search::CAUTION,
     &gauge_beyond_its_range::CAUTION,

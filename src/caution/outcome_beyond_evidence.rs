@@ -10,7 +10,7 @@ pub(super) static CAUTION: Caution = Caution {
     name: "outcome-beyond-evidence",
     summary: "an outcome is claimed that the notes do not bear",
     finds: "An `outcome` in visit.toml that the findings, proofs and movements do not show, or a finding marked `repaired, proved` without a proof after its last repair. An outcome that claims less than was shown is passed over.",
-    matters: "The report prints what was shown, and says on its first page that more was claimed.",
+    matters: "Less was shown than was claimed: the report keeps to what the notes show.",
     put_right: "Note the proof that was made after the last repair, with its time, or claim less.",
     source: "common practice: a customer relies on the outcome, and a proof is what bears it",
     example: &[Edit {

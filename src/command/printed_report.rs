@@ -294,7 +294,7 @@ fn attachment(data: &ReportData, scene: &Scene<'_>, state: &State, loaded: &Load
         "system": scene.system.name(),
         "fingerprint": scene.fingerprint,
         "files": state.files,
-        "outcome": crate::working::outcome::shown(scene.figures.outcome.kind),
+        "outcome": scene.figures.outcome.shown(),
         "figures": figures_json(&scene.figures, scene.site, &loaded.sources),
         "report": data,
     });

@@ -36,6 +36,8 @@ pub struct ReportData {
     pub cautions: Vec<Caution>,
     /// Points that leak again at the same place.
     pub leaking_again: Vec<Block>,
+    /// Points that were found leaking before, were not repaired, and leaked still.
+    pub still_leaking: Vec<Block>,
     /// Every point looked at or worked on.
     pub points: Points,
     /// What is still open, and what the customer decided.

@@ -4,7 +4,6 @@ use crate::language::Words;
 use crate::report::compose::Scene;
 use crate::report::data::Revision;
 use crate::text::Message;
-use crate::working::outcome::shown;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -61,7 +60,7 @@ impl State {
         let outcome = &scene.figures.outcome;
         let ended: Vec<&str> = std::iter::once(outcome.kind)
             .chain(outcome.leaks)
-            .map(shown)
+            .map(|kind| outcome.shown_of(kind))
             .collect();
         Self {
             files,

@@ -114,6 +114,7 @@ pub fn summary(data: &ReportData, envelope: &Envelope) -> String {
     }
     for (title, blocks) in [
         ("mail-leaking-again", &data.leaking_again),
+        ("mail-still-leaking", &data.still_leaking),
         ("mail-waiting", &data.waiting),
     ] {
         if !blocks.is_empty() {
@@ -138,7 +139,8 @@ pub fn summary(data: &ReportData, envelope: &Envelope) -> String {
                 .not_before
                 .as_ref()
                 .map_or_else(String::new, |before| format!(", {before}"));
-            format!("- {} {}{before}", next.what, next.by)
+            let line = format!("- {} {}{before}", next.what, next.by);
+            line.trim_end().to_owned()
         });
         add(&std::iter::once(words.word("mail-next"))
             .chain(lines)

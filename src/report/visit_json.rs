@@ -5,7 +5,7 @@ use crate::report::visit_figures::VisitFigures;
 use crate::vocabulary::Word;
 use crate::working::evidence::{Grade, grade};
 use crate::working::leaks_explained::{Explained, Verdict};
-use crate::working::outcome::{Standing, is_leak, shown};
+use crate::working::outcome::{Standing, is_leak};
 use crate::working::reach::{Reach, reach};
 use serde_json::{Value, json};
 
@@ -13,8 +13,8 @@ use serde_json::{Value, json};
 pub fn outcome_json(figures: &VisitFigures) -> Value {
     let outcome = &figures.outcome;
     match outcome.leaks {
-        Some(leaks) => json!(format!("{}; {}", shown(outcome.kind), shown(leaks))),
-        None => json!(shown(outcome.kind)),
+        Some(leaks) => json!(format!("{}; {}", outcome.shown(), outcome.shown_of(leaks))),
+        None => json!(outcome.shown()),
     }
 }
 

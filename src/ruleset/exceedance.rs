@@ -321,12 +321,12 @@ impl Over<'_> {
             let anyway = automatic_detection(&self.past, self.rules, self.circuit).is_some();
             return (!anyway).then_some(audit);
         }
-        let what = if quarterly {
-            "Leak inspection of all visible and accessible parts, every three months until four quarters in a row are not over the trigger"
-        } else {
-            "Leak inspection of all visible and accessible parts, yearly until a year is not over the trigger"
-        };
+        let what = "Leak inspection of all visible and accessible parts";
         let mut duty = self.obligation(Duty::LeakCheck, what, self.law.inspections, by);
+        duty.source = Message::of("inspections-until")
+            .phrase("source", self.law.inspections)
+            .with("quarterly", if quarterly { "yes" } else { "no" })
+            .into();
         duty.from = from;
         duty.note = Some(
             "by a certified technician; an automatic leak detection system that is audited yearly may stand instead".to_owned(),

@@ -12,7 +12,7 @@ use crate::vocabulary::visit_file::{OutcomeWord, Purpose};
 use crate::working::account::{Account, accounts};
 use crate::working::pressure_test::{HoldVerdict, hold};
 pub use crate::working::repair_proof::moment_of;
-use crate::working::repair_proof::{Ground, written};
+use crate::working::repair_proof::{Ground, last_repair, written};
 use crate::working::vacuum_test::rise;
 use jiff::civil::DateTime;
 use std::cell::OnceCell;
@@ -34,6 +34,9 @@ pub const NO_REPAIR: &str = "no repair is noted, here or earlier";
 /// What it shows where a repair is called proved and is not.
 pub const NO_PROOF: &str =
     "no proof after the last repair bears it, or a test after it lost pressure";
+
+/// What a visit shows where something was looked at or tested after a repair that stays unproved.
+pub const LOOKED_AT: &str = "repaired, but what was looked at after the repair does not prove it";
 
 /// A claim that the evidence does not bear.
 #[derive(Clone, Debug)]
@@ -105,6 +108,33 @@ pub struct Outcome {
     pub added: bool,
     /// Claims beyond the evidence.
     pub beyond: Vec<Beyond>,
+    /// Whether every repair that is not proved was looked at or tested after it.
+    looked_at: bool,
+}
+
+impl Outcome {
+    /// What the evidence shows, in words.
+    pub fn shown(&self) -> &'static str {
+        self.shown_of(self.kind)
+    }
+
+    /// Whether every leak found was repaired.
+    pub fn all_repaired(&self) -> bool {
+        let kind = self.leaks.unwrap_or(self.kind);
+        matches!(
+            kind,
+            OutcomeKind::RepairedProved | OutcomeKind::RepairedNotProved
+        )
+    }
+
+    /// The same of one of its two kinds.
+    pub fn shown_of(&self, kind: OutcomeKind) -> &'static str {
+        if kind == OutcomeKind::RepairedNotProved && self.looked_at {
+            LOOKED_AT
+        } else {
+            shown(kind)
+        }
+    }
 }
 
 /// Works out the outcome of a visit of a system, by its number.
@@ -129,23 +159,43 @@ pub fn outcome_by(system: &System, accounts: &[Account], number: usize) -> Optio
         .any(|addition| addition.shows_loss);
     let kind = kind(visit, &standings, &verified, added);
     let leaks = of_leaks(visit, &standings).filter(|leaks| *leaks != kind);
-    if let Some(claim) = visit.note.as_ref().and_then(|note| note.outcome)
-        && !bears(kind, claim.value)
-        && !leaks.is_some_and(|leaks| bears(leaks, claim.value))
-    {
-        beyond.push(Beyond {
-            span: claim.span,
-            claim: claim.value.word(),
-            shown: shown(kind),
-        });
-    }
-    Some(Outcome {
+    let mut outcome = Outcome {
         kind,
         leaks,
+        looked_at: looked_at(visit, &standings),
         standings,
         verified,
         added,
         beyond,
+    };
+    if let Some(claim) = visit.note.as_ref().and_then(|note| note.outcome)
+        && !bears(kind, claim.value)
+        && !leaks.is_some_and(|leaks| bears(leaks, claim.value))
+    {
+        outcome.beyond.push(Beyond {
+            span: claim.span,
+            claim: claim.value.word(),
+            shown: outcome.shown(),
+        });
+    }
+    Some(outcome)
+}
+
+/// Whether every repair of a leak that is not proved was looked at or tested after it.
+fn looked_at(visit: &Visit, standings: &[Standing]) -> bool {
+    let findings = visit.findings.iter().zip(standings);
+    let mut unproved = findings
+        .filter(|(finding, standing)| is_leak(finding) && **standing == Standing::NotProved);
+    unproved.all(|(finding, _)| {
+        let repaired = last_repair(visit, finding).map(|(at, _)| at);
+        let written = finding
+            .note
+            .proofs
+            .iter()
+            .filter_map(|proof| written(visit, proof));
+        written
+            .into_iter()
+            .any(|proof| repaired.is_none_or(|repaired| proof.at >= repaired))
     })
 }
 

@@ -1,16 +1,19 @@
 //! The four facts under the outcome: the repaired places, the test, the refrigerant, the next date.
 
+use crate::job::{Finding, covers};
 use crate::notes::Proof;
-use crate::report::compose::legal::next_dates;
+use crate::report::compose::legal::next_in_short;
 use crate::report::compose::scene::Scene;
 use crate::report::compose::test_fact::test_fact;
 use crate::report::data::{Fact, NextDate};
 use crate::text::Message;
-use crate::vocabulary::Word;
+use crate::vocabulary::method_word::MethodWord;
 use crate::vocabulary::refrigerant_file::{MovementKind, MovementWhy};
+use crate::vocabulary::{Identifier, Word};
 use crate::working::Figure;
 use crate::working::leak_rate::Missing;
 use crate::working::outcome::proves;
+use crate::working::repair_proof::gives_place;
 
 /// At most four facts.
 pub fn facts(scene: &Scene<'_>) -> Vec<Fact> {
@@ -25,7 +28,7 @@ pub fn facts(scene: &Scene<'_>) -> Vec<Fact> {
 
 /// What is next; what is overdue is told as overdue, with what comes after it.
 fn next_fact(scene: &Scene<'_>) -> Option<Fact> {
-    let dates = next_dates(scene);
+    let dates = next_in_short(scene);
     let overdue = dates.iter().find(|date| date.overdue);
     let ahead = dates.iter().find(|date| !date.overdue);
     let told = |date: &NextDate| format!("{} {}", date.what, date.by);
@@ -54,49 +57,31 @@ fn joint_fact(scene: &Scene<'_>) -> Option<Fact> {
         .collect();
     let looks: Vec<_> = repaired
         .iter()
-        .filter_map(|(_, finding, _)| {
-            finding
-                .note
-                .proofs
-                .iter()
-                .rev()
-                .find_map(|proof| match proof {
-                    Proof::Look(look) if proves(scene.system, scene.visit, proof, None) => {
-                        Some(look)
-                    }
-                    _ => None,
-                })
-        })
+        .map(|(_, finding, _)| proving(scene, finding))
+        .filter(|methods| !methods.is_empty())
         .collect();
     if repaired.is_empty() {
-        let checked = scene.holding().len();
-        return (checked > 0).then(|| Fact {
+        let checked = scene.holding();
+        return (!checked.is_empty()).then(|| Fact {
             label: scene.word("fact-earlier-repairs"),
-            value: scene.say(&Message::of("fact-earlier-repairs-checked").with("repairs", checked)),
-            qualifier: proved_on(scene),
+            value: scene
+                .say(&Message::of("fact-earlier-repairs-checked").with("repairs", checked.len())),
+            qualifier: by_methods(scene, methods_at(scene, &checked)),
             working: None,
         });
     }
     let label = scene.say(&Message::of("fact-repaired-places").with("places", repaired.len()));
-    let Some(first) = looks.first() else {
+    if looks.is_empty() {
         return Some(Fact {
             label,
             value: scene.word("fact-not-checked-again"),
             qualifier: None,
             working: None,
         });
-    };
+    }
     let all = looks.len() == repaired.len();
-    let mut methods: Vec<&str> = looks.iter().map(|look| look.method.value.word()).collect();
-    methods.sort_unstable();
-    methods.dedup();
-    let methods: Vec<String> = methods
-        .into_iter()
-        .map(|method| scene.words().phrase(method))
-        .collect();
-    let methods = methods.join(", ");
-    let value = if looks.len() == 1 {
-        Message::of("fact-checked-again").with("result", first.result.as_str())
+    let value = if all && looks.len() == 1 {
+        Message::of("fact-checked-again")
     } else if all {
         Message::of("fact-all-checked-again")
     } else {
@@ -107,12 +92,62 @@ fn joint_fact(scene: &Scene<'_>) -> Option<Fact> {
     Some(Fact {
         label,
         value: scene.say(&value),
-        qualifier: Some(match proved_on(scene) {
-            Some(proved) => format!("{methods}; {proved}"),
-            None => methods,
-        }),
+        qualifier: by_methods(scene, looks.concat()),
         working: None,
     })
+}
+
+/// The methods of the looks that prove a finding's repair.
+fn proving(scene: &Scene<'_>, finding: &Finding) -> Vec<MethodWord> {
+    let proofs = finding.note.proofs.iter();
+    let proving = proofs.filter(|proof| proves(scene.system, scene.visit, proof, None));
+    proving
+        .filter_map(|proof| match proof {
+            Proof::Look(look) => Some(look.method.value),
+            Proof::Named(_) => None,
+        })
+        .collect()
+}
+
+/// The methods by which points repaired earlier were looked at again.
+fn methods_at(scene: &Scene<'_>, points: &[(&Identifier, i64)]) -> Vec<MethodWord> {
+    let at = |id: &Identifier| points.iter().any(|(point, _)| *point == id);
+    let findings = scene.visit.findings.iter().filter(|finding| {
+        let point = finding.note.point.as_ref();
+        point.is_some_and(|point| at(&point.value))
+    });
+    let looked = findings.flat_map(|finding| {
+        let evidence = finding.note.evidence.iter();
+        let clear = evidence.filter(|look| !look.positive());
+        let mut methods: Vec<MethodWord> = clear.map(|look| look.method.value).collect();
+        methods.extend(proving(scene, finding));
+        methods
+    });
+    let searches = scene.visit.searches.iter();
+    let searched = searches
+        .filter(|search| points.iter().any(|(point, _)| covers(search, point)))
+        .filter_map(|search| Some(search.note.method?.value));
+    let all = looked.chain(searched);
+    all.filter(|method| gives_place(*method)).collect()
+}
+
+/// Methods by their names, each once; how the detector was proved, where one was used.
+fn by_methods(scene: &Scene<'_>, mut methods: Vec<MethodWord>) -> Option<String> {
+    methods.sort_unstable_by_key(|method| method.word());
+    methods.dedup();
+    let proved = proved_on(scene);
+    let named: Vec<String> = methods
+        .into_iter()
+        .map(|method| {
+            let name = scene.words().phrase(method.word());
+            let detector = matches!(method, MethodWord::Electronic | MethodWord::Tracer);
+            match proved.as_ref().filter(|_| detector) {
+                Some(proved) => format!("{name} ({proved})"),
+                None => name,
+            }
+        })
+        .collect();
+    (!named.is_empty()).then(|| scene.words().series(&named))
 }
 
 /// How the detector was proved that day.

@@ -4,10 +4,12 @@ use crate::job::Finding;
 use crate::language::clock;
 use crate::notes::{Look, PictureNote, Proof, Size, When};
 use crate::report::compose::WantedPhotograph;
+use crate::report::compose::coarse::is_coarse;
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Entry, Evidence, Finding as Printed, Photo, Picture, Ring};
 use crate::text::{Message, sentence};
 use crate::vocabulary::Word;
+use crate::vocabulary::finding_field::FindingKind;
 use crate::vocabulary::method_word::MethodWord;
 use crate::working::evidence::grade;
 use crate::working::outcome::moment_of;
@@ -50,7 +52,12 @@ fn facts(scene: &Scene<'_>, finding: &Finding) -> Vec<Entry> {
             working: None,
         });
     };
-    if let Some(kind) = note.kind {
+    if let Some(point) = &note.point
+        && scene.system.points.get(&point.value).is_some()
+    {
+        add("finding-where", scene.system.point_name(&point.value));
+    }
+    if let Some(kind) = note.kind.filter(|kind| kind.value == FindingKind::Defect) {
         add("finding-kind", words.phrase(kind.value.word()));
     }
     if let Some(grade) = grade(note) {
@@ -75,7 +82,7 @@ fn facts(scene: &Scene<'_>, finding: &Finding) -> Vec<Entry> {
         add("finding-repair", value);
     }
     for proof in &note.proofs {
-        add("finding-proof", proof_words(scene, proof));
+        add("finding-proof", proof_words(scene, finding, proof));
     }
     facts
 }
@@ -128,7 +135,7 @@ fn time(scene: &Scene<'_>, at: crate::notes::DayTime) -> String {
     }
 }
 
-fn proof_words(scene: &Scene<'_>, proof: &Proof) -> String {
+fn proof_words(scene: &Scene<'_>, finding: &Finding, proof: &Proof) -> String {
     match proof {
         Proof::Look(look) => {
             let line = evidence(scene, look);
@@ -142,7 +149,12 @@ fn proof_words(scene: &Scene<'_>, proof: &Proof) -> String {
         Proof::Named(name) => {
             let verdict = crate::report::compose::tests::verdict_of(scene, &name.value);
             let message = match verdict {
-                Some(verdict) => Message::of("proof-test").with("verdict", verdict),
+                Some(verdict) => {
+                    let coarse = is_coarse(scene, finding, &name.value);
+                    Message::of("proof-test")
+                        .with("verdict", verdict)
+                        .with("coarse", if coarse { "yes" } else { "no" })
+                }
                 None => Message::of("proof-search"),
             };
             scene.say(&message.with("name", name.value.to_string()))

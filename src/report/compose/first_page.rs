@@ -1,13 +1,15 @@
 //! The first page, for the customer: outcome, what leaks again, what is open, what waiting costs.
 
 use crate::history::{Spell, State};
-use crate::report::compose::points::not_reached;
+use crate::notes::AdviceNote;
+use crate::report::compose::points::{not_reached, state_of};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Block, Caution, Inline, OpenItem, Outcome};
-use crate::text::{Diagnostic, Message, Text, capital, ended, sentence};
+use crate::ruleset::{Duty, obligations, trigger_percent};
+use crate::text::{Diagnostic, Message, Text, ended, sentence};
 use crate::vocabulary::Identifier;
 use crate::vocabulary::finding_field::FindingState;
-use crate::vocabulary::visit_file::LeftAs;
+use crate::vocabulary::visit_file::{LeftAs, Purpose};
 use crate::working::leak_rate::{Missing, More};
 use crate::working::outcome::{OutcomeKind, Standing};
 use jiff::civil::Date;
@@ -100,11 +102,14 @@ fn because(scene: &Scene<'_>) -> Vec<String> {
         };
         because.push(place_says(scene, &place, &what));
     }
+    because.extend(put_off(scene));
     for circuit in &scene.figures.circuits {
         let missing = circuit.missing.iter();
         because.extend(missing.map(|missing| lost(scene, circuit.circuit, missing)));
     }
     because.extend(super::leaks_explained::sentences(scene));
+    because.extend(over_trigger(scene));
+    because.extend(no_leak_check(scene).then(|| scene.word("because-no-leak-check")));
     let unreached = not_reached(scene).len();
     if unreached > 0 {
         because.push(scene.say(&Message::of("because-not-reached").with("places", unreached)));
@@ -147,6 +152,72 @@ fn lost(scene: &Scene<'_>, circuit: usize, missing: &Missing) -> String {
     said.join(" ")
 }
 
+/// Each circuit whose leak rate passed the trigger of a rule at this visit, and by when it is repaired.
+fn over_trigger(scene: &Scene<'_>) -> Vec<String> {
+    let days = scene.visit.name.date..=scene.visit.last_day();
+    let category = scene.system.note.as_ref().and_then(|note| note.category);
+    let Some(trigger) = category.map(|category| trigger_percent(category.value)) else {
+        return Vec::new();
+    };
+    let mut told: Vec<Option<usize>> = Vec::new();
+    let mut said = Vec::new();
+    for duty in obligations(scene.site, scene.system, scene.number + 1, *days.end()) {
+        let over = duty.rules.is_some_and(|rules| rules.exceedance.is_some());
+        if !over
+            || duty.duty != Duty::Repair
+            || !days.contains(&duty.from.day)
+            || told.contains(&duty.circuit)
+        {
+            continue;
+        }
+        told.push(duty.circuit);
+        let circuit = duty.circuit.map_or_else(
+            || Text::from("none"),
+            |circuit| scene.system.circuit_choice(circuit),
+        );
+        let repaired = scene.figures.outcome.all_repaired();
+        let message = Message::of("because-over-trigger")
+            .with("circuit", circuit)
+            .figure("trigger", trigger)
+            .with(
+                "repaired",
+                if repaired && duty.done.is_some() {
+                    "yes"
+                } else {
+                    "no"
+                },
+            )
+            .with("by", duty.by);
+        said.push(scene.say(&message));
+    }
+    said
+}
+
+/// Whether a periodic check is none in the eyes of a rule, since by its notes not everything was searched.
+fn no_leak_check(scene: &Scene<'_>) -> bool {
+    let visit = scene.visit;
+    let purpose = visit.note.as_ref().and_then(|note| note.purpose);
+    let in_part = visit
+        .searches
+        .iter()
+        .any(|search| search.note.all_visible.is_some_and(|all| !all.value));
+    purpose.is_some_and(|purpose| purpose.value == Purpose::PeriodicCheck)
+        && in_part
+        && obligations(scene.site, scene.system, scene.number + 1, visit.last_day())
+            .iter()
+            .any(|duty| duty.duty == Duty::LeakCheck && duty.from.day < visit.name.date)
+}
+
+/// The first leak left open, with what the customer answered to the first advice.
+fn put_off(scene: &Scene<'_>) -> Option<String> {
+    let left = |standing: &Standing| matches!(standing, Standing::Noted(FindingState::Open));
+    let (_, finding, _) = scene.leaks().find(|(_, _, standing)| left(standing))?;
+    let mut advice = scene.visit.note.iter().flat_map(|note| &note.advice);
+    let message = Message::of("because-left-open").with("place", scene.place(finding));
+    let answer = advice.find_map(|advice| answer(scene, advice))?;
+    Some(scene.say(&message.with("answer", answer)))
+}
+
 /// A place and what is told of it, as a sentence.
 fn place_says(scene: &Scene<'_>, place: &str, what: &str) -> String {
     scene.say(
@@ -173,8 +244,8 @@ pub fn cautions(scene: &Scene<'_>, cautions: &[&Diagnostic]) -> Vec<Caution> {
         .collect()
 }
 
-/// Points that leak again at the same place, or were known and go on leaking.
-pub fn leaking_again(scene: &Scene<'_>) -> Vec<Block> {
+/// Points that leak again at the same place after a repair, or were known and go on leaking without one.
+pub fn leaking_again(scene: &Scene<'_>, repaired: bool) -> Vec<Block> {
     let mut points: Vec<&Identifier> = Vec::new();
     for (_, finding, _) in scene.leaks() {
         let point = finding.note.point.as_ref().map(|point| &point.value);
@@ -182,15 +253,15 @@ pub fn leaking_again(scene: &Scene<'_>) -> Vec<Block> {
     }
     points
         .into_iter()
-        .filter_map(|point| came_back(scene, point))
+        .filter_map(|point| came_back(scene, point, repaired))
         .collect()
 }
 
-fn came_back(scene: &Scene<'_>, point: &Identifier) -> Option<Block> {
+fn came_back(scene: &Scene<'_>, point: &Identifier, repaired: bool) -> Option<Block> {
     let life = scene.life(point);
     let spells: Vec<&Spell> = life.of_this_part().collect();
     let (strong, message) = match &life.state {
-        State::LeakingAgain { days, times, by } => {
+        State::LeakingAgain { days, times, by } if repaired => {
             let found: Vec<Date> = spells.iter().map(|s| s.found).collect();
             let last = spells.iter().rev().nth(1)?;
             let none = || Text::from("none");
@@ -203,7 +274,7 @@ fn came_back(scene: &Scene<'_>, point: &Identifier) -> Option<Block> {
                     .with("seen", last.last_held.map_or_else(none, Text::from)),
             )
         }
-        State::StillLeaking { days } => (
+        State::StillLeaking { days } if !repaired => (
             Message::of("found-still-leaking"),
             Message::of("still-leaking")
                 .with("days", *days)
@@ -263,7 +334,7 @@ pub fn still_open(scene: &Scene<'_>) -> Vec<OpenItem> {
         if open {
             let place = scene.place(finding);
             items.push(OpenItem {
-                what: place_says(scene, &place, &scene.state(finding, standing).1),
+                what: place_says(scene, &place, &state_of(scene, finding, standing).1),
                 decided: None,
             });
             places.push(place);
@@ -282,20 +353,32 @@ pub fn still_open(scene: &Scene<'_>) -> Vec<OpenItem> {
             decided: None,
         });
     }
+    // An answer decides about what is open; where nothing is, it is agreed and stands with the advice.
+    let open = !items.is_empty() || scene.loss_stands();
     for advice in scene.visit.note.iter().flat_map(|note| &note.advice) {
-        let (Some(what), Some(answer)) = (&advice.what, &advice.answer) else {
+        let Some(what) = &advice.what else {
             continue;
         };
-        let to = match &advice.to {
-            Some(to) => to.value.clone(),
-            None => scene.word("customer"),
-        };
-        items.push(OpenItem {
-            what: sentence(&what.value),
-            decided: Some(place_says(scene, &capital(&to), &answer.value)),
-        });
+        if advice.answer.is_none() || open {
+            items.push(OpenItem {
+                what: sentence(&what.value),
+                decided: answer(scene, advice),
+            });
+        }
     }
     items
+}
+
+/// What was answered to an advice, and by whom.
+fn answer(scene: &Scene<'_>, advice: &AdviceNote) -> Option<String> {
+    let by = match &advice.to {
+        Some(to) => to.value.clone(),
+        None => scene.word("customer"),
+    };
+    let message = Message::of("answer-of")
+        .with("by", by)
+        .with("answer", sentence(&advice.answer.as_ref()?.value));
+    Some(scene.say(&message))
 }
 
 /// What waiting would cost: only where something is open and a loss is known.
@@ -303,10 +386,7 @@ pub fn waiting(scene: &Scene<'_>) -> Vec<Block> {
     let open = scene
         .leaks()
         .any(|(_, _, standing)| !matches!(standing, Standing::Proved))
-        || matches!(
-            scene.figures.outcome.kind,
-            OutcomeKind::NotFoundLossStands | OutcomeKind::GasAdded | OutcomeKind::SuspectsOnly
-        );
+        || scene.loss_stands();
     if !open {
         return Vec::new();
     }

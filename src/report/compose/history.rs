@@ -7,7 +7,6 @@ use crate::language::Words;
 use crate::report::visit_figures::VisitFigures;
 use crate::text::Message;
 use crate::vocabulary::Word;
-use crate::working::outcome::shown;
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -105,7 +104,7 @@ pub fn history(site: &Site, system: &System, last: usize, words: &Words) -> Opti
         data.visits.push(VisitLine {
             day: day.clone(),
             purpose: purpose.map_or_else(String::new, |purpose| words.phrase(purpose.value.word())),
-            outcome: words.phrase(shown(figures.outcome.kind)),
+            outcome: words.phrase(figures.outcome.shown()),
         });
         for figure in figures.all() {
             let dated = Dated {

@@ -11,6 +11,7 @@ use crate::vocabulary::Word;
 use crate::vocabulary::site_file::RuleSetWord;
 use crate::working::Figure;
 use crate::working::leak_rate::ANNUALIZING;
+use jiff::civil::Date;
 
 /// One row per rule, for the circuits of which it says the same; then the leak rates.
 pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
@@ -47,7 +48,109 @@ pub fn rows(scene: &Scene<'_>) -> Vec<LegalRow> {
             verify: rules.verify,
         })
     });
-    covered.chain(rates).collect()
+    let done = duties_done(scene);
+    covered.chain(rates).chain(done).collect()
+}
+
+/// A duty that this visit fulfilled, of circuits for which the same is to be said.
+#[derive(PartialEq)]
+struct Done {
+    rule: String,
+    what: Text,
+    by: Date,
+    since: Option<Date>,
+    late: bool,
+    verify: bool,
+    circuits: Vec<usize>,
+}
+
+/// What this visit did of what was asked for, in time or late.
+fn duties_done(scene: &Scene<'_>) -> Vec<LegalRow> {
+    let days = scene.visit.name.date..=scene.visit.last_day();
+    let all = obligations(scene.site, scene.system, scene.number + 1, *days.end());
+    let before = obligations(scene.site, scene.system, scene.number, *days.start());
+    let mut done: Vec<Done> = Vec::new();
+    for duty in &all {
+        let checked = duty.duty == Duty::LeakCheck && duty.done.is_none();
+        // A check that was made moves the next one on: what it fulfilled is what was due before it.
+        let (asked, day) = if checked && days.contains(&duty.from.day) {
+            let same = |other: &&Obligation| {
+                (
+                    other.duty,
+                    other.circuit,
+                    other.rules.map(|rules| rules.title),
+                ) == (duty.duty, duty.circuit, duty.rules.map(|rules| rules.title))
+            };
+            let Some(asked) = before.iter().find(same) else {
+                continue;
+            };
+            (asked, duty.from.day)
+        } else {
+            match duty.done.as_ref().filter(|done| days.contains(&done.day)) {
+                Some(done) => (duty, done.day),
+                None => continue,
+            }
+        };
+        let at_once = asked.duty == Duty::Repair && asked.by == asked.from.day;
+        let one = Done {
+            rule: match asked.rules {
+                Some(rules) => scene.words().phrase(rules.title),
+                None => scene.words().text(&asked.source),
+            },
+            what: asked.what.clone(),
+            by: asked.by,
+            since: at_once.then_some(asked.from.day),
+            late: day > asked.by && !at_once,
+            verify: asked.verify(),
+            circuits: Vec::new(),
+        };
+        let circuit = asked.circuit.filter(|_| scene.system.several_circuits());
+        let same = |other: &&mut Done| {
+            (&other.rule, &other.what, other.by) == (&one.rule, &one.what, one.by)
+        };
+        match done.iter_mut().find(same) {
+            Some(other) => {
+                let more = circuit.filter(|circuit| !other.circuits.contains(circuit));
+                other.circuits.extend(more);
+            }
+            None => done.push(Done {
+                circuits: circuit.into_iter().collect(),
+                ..one
+            }),
+        }
+    }
+    done.into_iter().map(|done| done_row(scene, done)).collect()
+}
+
+fn done_row(scene: &Scene<'_>, done: Done) -> LegalRow {
+    let what = what_of(scene, done.what, done.circuits);
+    let when = match (done.since, done.late) {
+        (Some(_), _) => "since",
+        (None, true) => "late",
+        (None, false) => "in-time",
+    };
+    let message = Message::of("legal-duty-done")
+        .with("what", what)
+        .with("by", done.since.unwrap_or(done.by))
+        .with("when", when);
+    LegalRow {
+        rule: done.rule,
+        statement: scene.say(&message),
+        verify: done.verify,
+    }
+}
+
+/// What has to be done, with the circuits it is of.
+fn what_of(scene: &Scene<'_>, what: Text, circuits: Vec<usize>) -> String {
+    let count = circuits.len();
+    let circuits = circuits
+        .into_iter()
+        .map(|circuit| scene.system.circuit_choice(circuit));
+    let message = Message::of("next-what")
+        .with("what", what)
+        .with("count", count)
+        .with("circuits", Text::List(circuits.collect()));
+    scene.say(&message)
 }
 
 /// Where circuits stand under a rule.
@@ -211,8 +314,31 @@ fn duties(
     duties
 }
 
+/// What has to happen next, or that nothing is set.
+pub fn next(scene: &Scene<'_>) -> Vec<NextDate> {
+    let dates = next_dates(scene);
+    if !dates.is_empty() {
+        return dates;
+    }
+    vec![NextDate {
+        what: scene.word("next-none"),
+        ..NextDate::default()
+    }]
+}
+
 /// What has to happen next, the earliest first; the same for several circuits is said once.
 pub fn next_dates(scene: &Scene<'_>) -> Vec<NextDate> {
+    merged(scene, |one, other| one == other)
+}
+
+/// The same, said once also where circuits differ in the reason.
+pub fn next_in_short(scene: &Scene<'_>) -> Vec<NextDate> {
+    merged(scene, |one, other| {
+        (&one.by, one.overdue) == (&other.by, other.overdue)
+    })
+}
+
+fn merged(scene: &Scene<'_>, same: fn(&NextDate, &NextDate) -> bool) -> Vec<NextDate> {
     let day = scene.visit.last_day();
     let all = obligations(scene.site, scene.system, scene.number + 1, day);
     let mut next: Vec<(NextDate, Text, Vec<usize>)> = Vec::new();
@@ -221,7 +347,7 @@ pub fn next_dates(scene: &Scene<'_>) -> Vec<NextDate> {
         let circuit = duty.circuit.filter(|_| scene.system.several_circuits());
         match next
             .iter_mut()
-            .find(|(known, what, _)| *known == date && *what == duty.what)
+            .find(|(known, what, _)| same(known, &date) && *what == duty.what)
         {
             Some((_, _, circuits)) => {
                 circuits.extend(circuit.filter(|circuit| !circuits.contains(circuit)));
@@ -230,19 +356,9 @@ pub fn next_dates(scene: &Scene<'_>) -> Vec<NextDate> {
         }
     }
     next.into_iter()
-        .map(|(date, what, circuits)| {
-            let count = circuits.len();
-            let circuits = circuits
-                .into_iter()
-                .map(|circuit| scene.system.circuit_choice(circuit));
-            let message = Message::of("next-what")
-                .with("what", what)
-                .with("count", count)
-                .with("circuits", Text::List(circuits.collect()));
-            NextDate {
-                what: scene.say(&message),
-                ..date
-            }
+        .map(|(date, what, circuits)| NextDate {
+            what: what_of(scene, what, circuits),
+            ..date
         })
         .collect()
 }
@@ -257,7 +373,12 @@ fn next_date(scene: &Scene<'_>, duty: &Obligation) -> NextDate {
         (_, false) => "next-by",
     };
     let mut because = words.text(&duty.because());
-    if overdue && duty.duty == Duty::LeakCheck && searched_in_part(scene, duty) {
+    let in_part = if overdue {
+        searched_in_part(scene, duty)
+    } else {
+        searches_in_part(scene, duty)
+    };
+    if duty.duty == Duty::LeakCheck && in_part {
         because = format!("{because}. {}", scene.word("next-searched-in-part"));
     }
     NextDate {
@@ -267,6 +388,16 @@ fn next_date(scene: &Scene<'_>, duty: &Obligation) -> NextDate {
         not_before: duty.not_before_words.as_ref().map(|text| words.text(text)),
         because: Some(because),
     }
+}
+
+/// Whether this visit searched the circuit of a duty that is not due yet, by its notes in part.
+fn searches_in_part(scene: &Scene<'_>, duty: &Obligation) -> bool {
+    scene.visit.name.date > duty.from.day
+        && scene.visit.searches.iter().any(|search| {
+            let said = search.note.all_visible.is_some_and(|all| !all.value);
+            let circuit = duty.circuit.zip(search.circuit);
+            said && circuit.is_none_or(|(asked, searched)| asked == searched)
+        })
 }
 
 /// Whether a visit since what a duty counts from searched its circuit.

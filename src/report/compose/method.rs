@@ -1,6 +1,8 @@
 //! How it was searched and what that could not show; safety, work, advice, what was used.
 
+use crate::job::Timed;
 use crate::language::clock;
+use crate::notes::DetectorCheckNote;
 use crate::quantity::print;
 use crate::refrigerant::{Refrigerant, SafetyClass};
 use crate::report::compose::points::{not_reached, place_name};
@@ -412,26 +414,11 @@ pub fn used(scene: &Scene<'_>) -> Part {
         if let Some(last) = last {
             parts.push(scene.say(&Message::of("used-last-checked").with("day", last)));
         }
-        let proved = visit.detector_checks.iter().rfind(|check| {
-            check
-                .note
-                .instrument
-                .as_ref()
-                .is_some_and(|i| i.value == *id)
+        let tried = visit.detector_checks.iter().filter(|check| {
+            let instrument = check.note.instrument.as_ref();
+            instrument.is_some_and(|instrument| instrument.value == *id)
         });
-        if let Some(check) = proved {
-            let leak = check.note.reference_leak.as_ref();
-            let responded = check.note.responded.is_some_and(|yes| yes.value);
-            let id = if responded {
-                "used-detector-responded"
-            } else {
-                "used-detector-silent"
-            };
-            let message = Message::of(id)
-                .with("leak", leak.map_or("none", |leak| leak.value.as_str()))
-                .with("clock", clock(check.at.value.civil));
-            parts.push(scene.say(&message));
-        }
+        parts.extend(tried.map(|check| tried_on_leak(scene, check)));
         facts.push(Entry {
             key: id.0.clone(),
             value: scene.words().series(&parts),
@@ -442,6 +429,27 @@ pub fn used(scene: &Scene<'_>) -> Part {
         facts,
         ..Part::default()
     }
+}
+
+/// How a detector answered to a reference leak; with the day, where the job took several.
+fn tried_on_leak(scene: &Scene<'_>, check: &Timed<DetectorCheckNote>) -> String {
+    let leak = check.note.reference_leak.as_ref();
+    let responded = check.note.responded.is_some_and(|yes| yes.value);
+    let id = if responded {
+        "used-detector-responded"
+    } else {
+        "used-detector-silent"
+    };
+    let civil = check.at.value.civil;
+    let message = Message::of(id)
+        .with("leak", leak.map_or("none", |leak| leak.value.as_str()))
+        .with("clock", clock(civil));
+    let said = scene.say(&message);
+    if scene.visit.name.date == scene.visit.last_day() {
+        return said;
+    }
+    let on_day = Message::of("used-on-day").with("day", scene.words().day_month(civil.date()));
+    scene.say(&on_day.with("said", said))
 }
 
 #[cfg(test)]

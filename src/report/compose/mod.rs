@@ -1,6 +1,7 @@
 //! From the validated visit and its figures to the report as plain data.
 
 mod account;
+mod coarse;
 mod facts;
 mod findings;
 mod first_page;
@@ -66,10 +67,11 @@ pub fn compose(scene: &Scene<'_>, cautions: &[&Diagnostic], draft: bool) -> Comp
         outcome: first_page::outcome(scene),
         facts: facts::facts(scene),
         cautions: first_page::cautions(scene, cautions),
-        leaking_again: first_page::leaking_again(scene),
+        leaking_again: first_page::leaking_again(scene, true),
+        still_leaking: first_page::leaking_again(scene, false),
         points: points::points(scene),
         still_open: first_page::still_open(scene),
-        next: legal::next_dates(scene),
+        next: legal::next(scene),
         waiting: first_page::waiting(scene),
         revision: None,
         safety: method::safety(scene),

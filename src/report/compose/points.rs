@@ -1,12 +1,14 @@
 //! Every point looked at or worked on, and the places that were not reached.
 
 use crate::history::PointHistory;
+use crate::job::Finding;
 use crate::quantity::{Flavour, LeakRate, Quantity};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Column, ColumnKind, PointRow, PointState, Points, Row, Table};
-use crate::text::Message;
+use crate::text::{Message, Text};
+use crate::vocabulary::finding_field::FindingState;
 use crate::working::evidence::grade;
-use crate::working::outcome::is_leak;
+use crate::working::outcome::{Standing, is_leak};
 
 /// Every point looked at or worked on.
 pub fn points(scene: &Scene<'_>) -> Points {
@@ -15,7 +17,7 @@ pub fn points(scene: &Scene<'_>) -> Points {
     let words = scene.words();
     let unit = size_unit(scene);
     for (number, finding, standing) in scene.findings() {
-        let (state, state_words) = scene.state(finding, standing);
+        let (state, state_words) = state_of(scene, finding, standing);
         let size = size_of(scene, finding, unit);
         sized |= finding.note.size.is_some();
         rows.push(PointRow {
@@ -78,6 +80,21 @@ pub fn points(scene: &Scene<'_>) -> Points {
     }
 }
 
+/// How a finding stands, and of a suspect that was not reached this too.
+pub fn state_of(scene: &Scene<'_>, finding: &Finding, standing: Standing) -> (PointState, String) {
+    let (state, words) = scene.state(finding, standing);
+    let suspect = matches!(standing, Standing::Noted(FindingState::Suspect));
+    let place = scene.place(finding);
+    if suspect
+        && not_reached(scene)
+            .iter()
+            .any(|(missed, _)| *missed == place)
+    {
+        return (state, scene.word("point-suspect-not-reached"));
+    }
+    (state, words)
+}
+
 /// Points that have leaked, with their lives; none where no leak is known.
 pub fn history(scene: &Scene<'_>) -> Option<Table> {
     let mut lives: Vec<PointHistory> = scene
@@ -120,8 +137,14 @@ fn history_row(scene: &Scene<'_>, life: &PointHistory) -> Row {
                 Some(repair) if !repair.lasting => "temporary",
                 Some(_) => "done",
             };
+            let later = spell.repair.as_ref().map(|repair| repair.day);
+            let later = later.filter(|day| *day != spell.found);
             let message = Message::of("leaked-on")
                 .with("day", spell.found)
+                .with(
+                    "repaired",
+                    later.map_or_else(|| Text::from("none"), Text::from),
+                )
                 .with("repair", repair)
                 .with("old", if spell.old_part { "yes" } else { "no" });
             scene.say(&message)

@@ -12,7 +12,7 @@ use crate::report::compose::vacuum_tests::vacuum_verdict;
 use crate::report::data::{ColumnKind, Table};
 use crate::text::{Message, Span, capital};
 use crate::vocabulary::Word;
-use crate::working::outcome::{is_leak, moment_of, outcome, shown};
+use crate::working::outcome::{is_leak, moment_of, outcome};
 use crate::working::pressure_test::hold;
 use crate::working::vacuum_test::rise;
 use jiff::civil::Date;
@@ -111,9 +111,8 @@ fn of_visit(scene: &Scene<'_>, number: usize, visit: &Visit) -> Vec<Event> {
             day: visit.name.date,
             what: scene.say(&Message::of("event-visit").phrase("purpose", purpose.value.word())),
             place: scene.system.name().to_owned(),
-            result: outcome(scene.system, number).map_or_else(String::new, |outcome| {
-                scene.words().phrase(shown(outcome.kind))
-            }),
+            result: outcome(scene.system, number)
+                .map_or_else(String::new, |outcome| scene.words().phrase(outcome.shown())),
             span: purpose.span,
         });
     }

@@ -10,7 +10,7 @@ use crate::text::{Message, Sources, capital};
 use crate::vocabulary::finding_field::FindingState;
 use crate::vocabulary::{Identifier, Word};
 use crate::working::Value;
-use crate::working::outcome::{Standing, is_leak};
+use crate::working::outcome::{OutcomeKind, Standing, is_leak};
 
 /// One visit with everything around it.
 #[derive(Debug)]
@@ -116,6 +116,14 @@ impl<'a> Scene<'a> {
     /// Leaks among the findings.
     pub fn leaks(&self) -> impl Iterator<Item = (usize, &'a Finding, Standing)> {
         self.findings().filter(|(_, finding, _)| is_leak(finding))
+    }
+
+    /// Whether refrigerant was lost, or a leak is suspected, and no leak was found.
+    pub fn loss_stands(&self) -> bool {
+        matches!(
+            self.figures.outcome.kind,
+            OutcomeKind::NotFoundLossStands | OutcomeKind::GasAdded | OutcomeKind::SuspectsOnly
+        )
     }
 
     /// Where a finding is, in words.

@@ -1,7 +1,9 @@
 //! The fact of the first page that says what the tests of the visit showed.
 
-use crate::job::{PressureTest, VacuumTest};
+use crate::job::{Finding, PressureTest, VacuumTest};
+use crate::notes::Proof;
 use crate::quantity::{Flavour, UnitSystem, print, print_as};
+use crate::report::compose::coarse::is_coarse;
 use crate::report::compose::scene::Scene;
 use crate::report::compose::tests::duration;
 use crate::report::data::Fact;
@@ -80,6 +82,7 @@ fn pressure_fact(scene: &Scene<'_>) -> Option<Fact> {
         .with("duration", duration(test.seconds()))
         .with("later", if later(scene, test) { "yes" } else { "no" });
     let mut qualifier = vec![scene.say(&made)];
+    qualifier.extend(coarse(scene, &test.id));
     if test.section().is_some() {
         qualifier.extend(whole_under_vacuum(scene, test.circuit));
     }
@@ -89,6 +92,18 @@ fn pressure_fact(scene: &Scene<'_>) -> Option<Fact> {
         qualifier: Some(scene.words().series(&qualifier)),
         working: size.map(|figure| figure.id.clone()),
     })
+}
+
+/// That a test leaves a leak possible whose repair it is named as proof of.
+fn coarse(scene: &Scene<'_>, test: &Identifier) -> Option<String> {
+    let named = |finding: &Finding| {
+        let mut proofs = finding.note.proofs.iter();
+        proofs.any(|proof| matches!(proof, Proof::Named(name) if name.value == *test))
+    };
+    let mut findings = scene.visit.findings.iter();
+    findings
+        .any(|finding| named(finding) && is_coarse(scene, finding, test))
+        .then(|| scene.word("fact-coarse-test"))
 }
 
 /// What a vacuum test of the whole circuit showed beside a pressure test of a section.
@@ -113,10 +128,12 @@ fn vacuum_fact(scene: &Scene<'_>) -> Option<Fact> {
         _ => return None,
     };
     let made = Message::of("fact-vacuum-test").with("duration", duration(test.seconds()));
+    let mut qualifier = vec![scene.say(&made)];
+    qualifier.extend(coarse(scene, &test.id));
     Some(Fact {
         label: label(scene, &[test.circuit], test.section()),
         value,
-        qualifier: Some(scene.say(&made)),
+        qualifier: Some(scene.words().series(&qualifier)),
         working: figure.map(|figure| figure.id.clone()),
     })
 }

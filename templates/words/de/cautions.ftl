@@ -41,16 +41,21 @@ caution-flame-near-flammable = eine offene Flamme ({ $method ->
    *[other] { $method }
 }) wurde an einem Kreislauf mit { $refrigerant } benutzt
 phrase-leaking-gas-can-catch-fire-or-explode-at-the-flame = Austretendes Gas kann sich an der Flamme entzünden oder explodieren.
+caution-gas-added-leak-not-found = in { $circuit ->
+    [none] die Anlage
+   *[other] Kreislauf { $circuit }
+} wurde Kältemittel nachgefüllt, das Leck wurde nicht gefunden
+phrase-refrigerant-is-not-used-up-what-was-added-will-leak-too-until-the = Kältemittel verbraucht sich nicht: Was nachgefüllt wurde, tritt ebenfalls aus, bis das Leck gefunden und repariert ist.
 caution-gas-added-without-repair = { $circuit ->
     [none] in die Anlage
    *[other] in Kreislauf { $circuit }
 } wurde Kältemittel nachgefüllt, obwohl ein bekanntes Leck noch nicht repariert war
-phrase-what-was-added-leaks-out-again-where-a-rule-covers-the-system-the = Was nachgefüllt wurde, tritt wieder aus. Wo eine Vorschrift für die Anlage gilt, beginnt mit dem Nachfüllen die Frist für die Reparatur.
+phrase-what-was-added-leaks-out-again-whether-a-rule-sets-a-time-for-the = Was nachgefüllt wurde, tritt wieder aus. Ob eine Vorschrift eine Frist für die Reparatur setzt, steht im rechtlichen Teil des Berichts.
 caution-gas-added-without-search = { $circuit ->
     [none] in die Anlage
    *[other] in Kreislauf { $circuit }
 } wurde Kältemittel nachgefüllt und das Leck nicht gesucht
-phrase-refrigerant-is-not-used-up-what-is-missing-has-leaked-and-what-wa = Kältemittel verbraucht sich nicht: Was fehlt, ist ausgetreten, und was nachgefüllt wurde, wird folgen. Wo eine Vorschrift für die Anlage gilt, beginnt mit dem Nachfüllen die Frist, das Leck zu finden und zu reparieren.
+phrase-refrigerant-is-not-used-up-what-is-missing-has-leaked-and-what-wa = Kältemittel verbraucht sich nicht: Was fehlt, ist ausgetreten, und was nachgefüllt wurde, wird folgen. Ob eine Vorschrift eine Frist setzt, das Leck zu finden und zu reparieren, steht im rechtlichen Teil des Berichts.
 caution-gauge-beyond-its-range = { $pressure } liegt außerhalb des Messbereichs des Manometers von Prüfung „{ $test }“
 phrase-beyond-its-range-a-gauge-is-wrong-or-damaged-and-so-is-what-the-t = Außerhalb seines Messbereichs zeigt ein Manometer falsch oder nimmt Schaden, und damit ist auch falsch, was die Prüfung zeigt.
 caution-hold-at-moving-temperature = eine Druckprüfung ohne gleichbleibende Temperatur ist der einzige Nachweis für „{ $finding }“
@@ -92,7 +97,7 @@ phrase-a-small-leak-may-take-many-minutes-to-raise-a-bubble-a-short-look = Ein k
 caution-oil-at-service-valve = Öl ist das einzige Anzeichen an „{ $finding }“
 phrase-drops-from-the-hoses-stay-at-a-service-valve-after-every-service-t = Tropfen aus den Schläuchen bleiben nach jedem Service an einem Serviceventil; sie zeigen nicht, dass es leckt.
 caution-outcome-beyond-evidence = „{ $claim }“ geht über das hinaus, was die Notizen zeigen: { $shown }
-phrase-the-report-prints-what-was-shown-and-says-on-its-first-page-that-m = Der Bericht druckt, was gezeigt wurde, und sagt auf seiner ersten Seite, dass mehr behauptet wurde.
+phrase-less-was-shown-than-was-claimed-the-report-keeps-to-what-the-note = Gezeigt wurde weniger, als behauptet wurde: Der Bericht hält sich an das, was die Notizen zeigen.
 caution-oxygen-or-air-used = Prüfung „{ $test }“ wurde mit { $gas ->
     [oxygen] Sauerstoff
    *[other] Luft

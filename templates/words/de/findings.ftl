@@ -4,6 +4,7 @@ circuit-named = { $circuit ->
     [none] Die Anlage
    *[other] Kreislauf { $circuit }
 }
+finding-where = Ort
 finding-kind = Art
 finding-evidence = Beleg
 finding-size = Größe
@@ -12,7 +13,10 @@ finding-repair = Reparatur
 finding-proof = Nachkontrolle
 evidence-grade = { $grade }: { $meaning }
 proof-look = { $time }, { $method }: { $result }
-proof-test = Prüfung { $name }: { $verdict }
+proof-test = Prüfung { $name }: { $verdict }{ $coarse ->
+    [yes] { " " }(gröber als dieses Leck)
+   *[no] { "" }
+}
 proof-search = Suche { $name }
 size-none = nicht bestimmt
 size-estimated = { $size }, geschätzt
@@ -33,10 +37,11 @@ point-holds = hält seit { $days ->
    *[other] { $days } Tagen
 }
 point-not-reached = nicht erreicht
-point-still-leaking = noch immer undicht, gefunden vor { $days ->
+point-suspect-not-reached = Verdacht, nicht erreicht
+point-still-leaking = war noch immer undicht, { $days ->
     [one] { $days } Tag
-   *[other] { $days } Tagen
-}
+   *[other] { $days } Tage
+} nach dem Fund
 point-leaking-again = wieder undicht an derselben Stelle: { $days ->
     [one] { $days } Tag
    *[other] { $days } Tage
@@ -78,7 +83,10 @@ leaked-on = { $day } ({ $repair ->
     [others] von anderen repariert
     [replaced] Teil ersetzt
     [temporary] vorläufig repariert
-   *[done] repariert
+   *[done] { $repaired ->
+        [none] repariert
+       *[other] repariert am { $repaired }
+    }
 }{ $old ->
     [yes] , altes Teil
    *[no] { "" }

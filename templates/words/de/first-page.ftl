@@ -80,6 +80,15 @@ because-lost = { $circuit ->
     [yes] mindestens { $mass }
    *[no] { $mass }
 } Kältemittel verloren.
+because-left-open = Nicht repariert: { $place }. { $answer }
+because-over-trigger = Die Leckrate { $circuit ->
+    [none] der Anlage
+   *[other] von Kreislauf { $circuit }
+} lag über der gesetzlichen Schwelle von { $trigger } %; { $repaired ->
+    [yes] repariert wurde bei diesem Besuch, innerhalb der Frist.
+   *[no] die Reparatur ist bis zum { $by } fällig.
+}
+because-no-leak-check = Als die gesetzlich verlangte Dichtheitskontrolle zählt das nicht, weil nicht alle sichtbaren und zugänglichen Teile abgesucht wurden.
 because-put-back = Nachgefüllt wurde in Teilen: { $parts }.
 put-back-on = { $mass } am { $day }
 because-more-partial = Es kann mehr gefehlt haben: Es wurde nicht bis voll gefüllt.
@@ -110,6 +119,7 @@ still-leaking = { $place } { $strong }, { $days ->
 } nach dem ersten Fund am { $found }; eine Reparatur hatte es nicht gegeben.
 
 open-not-reached = { CAPITAL($place) }: noch abzusuchen ({ $reason }).
+answer-of = Antwort ({ $by }): { $answer }
 customer = Kunde
 waiting-cost = { $running ->
     [yes] { $since ->
@@ -153,7 +163,7 @@ fact-repaired-places = { $places ->
    *[other] { CAPITAL(SPELLED($places)) } reparierte Stellen
 }
 fact-not-checked-again = Nicht mit Lecksuchgerät oder Schaummittel nachkontrolliert
-fact-checked-again = Nachkontrolliert: { $result }
+fact-checked-again = Nachkontrolliert, es zeigte sich nichts
 fact-all-checked-again = Alle nachkontrolliert: kein Anzeichen eines Lecks
 fact-some-checked-again = { $checked } von { $repaired } nachkontrolliert: kein Anzeichen eines Lecks
 fact-detector-proved = Lecksuchgerät am Prüfleck { $leak } erprobt
@@ -168,6 +178,7 @@ fact-test = { $gas } bei { $pressure }, { $duration } lang{ $later ->
     [yes] ; vor einer späteren Reparatur gemacht
    *[no] { "" }
 }
+fact-coarse-test = eine grobe Prüfung: sie schließt ein Leck der gefundenen Größe nicht aus
 fact-nitrogen-a-day = { $mass } Stickstoff pro Tag
 fact-air-a-day = { $mass } Luft pro Tag
 fact-whole-under-vacuum = ganzer Kreislauf unter Vakuum: kein Leck über { $rate } gezeigt

@@ -2,9 +2,10 @@
 
 mail-caution = Achtung: { $caution } { $because }
 mail-leaking-again = Wieder undicht
+mail-still-leaking = Noch immer undicht
 mail-waiting = Wenn nichts geschieht
 mail-still-open = Noch offen
-mail-next = Nächste Termine
+mail-next = Termine
 mail-attached = Der Bericht liegt bei.
 
 foot-issue = Ausgabe { $issue }

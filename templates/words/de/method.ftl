@@ -48,6 +48,7 @@ head-part = Teil
 head-work = Arbeit
 used-attendance = { $from } bis { $to } Uhr
 used-last-checked = zuletzt geprüft oder kalibriert am { $day }
+used-on-day = { $day }: { $said }
 used-detector-responded = { $leak ->
     [none] sprach um { $clock } Uhr auf ein Prüfleck an
    *[other] sprach um { $clock } Uhr auf das Prüfleck an ({ $leak })

@@ -3,6 +3,10 @@
 because = { $rule }, { $source }
 because-own-date = vom Techniker gesetzter Termin; { $rule }, { $source }
 check-every = { $source }: alle { $months } Monate
+inspections-until = { $source }: { $quarterly ->
+    [yes] alle drei Monate, bis vier Quartale nacheinander nicht über der Schwelle liegen
+   *[no] dann jährlich, bis die Leckrate ein Jahr lang nicht über der Schwelle lag
+}
 not-before-hours = nicht vor { $hours } Betriebsstunden
 report-loss = Den Verlust von { $percent } % der Füllmenge im Jahr { $year } melden
 class-with-50-lb = { $class } mit 50 lb oder mehr (82.157(a))
@@ -51,7 +55,13 @@ legal-check-every = Dichtheitskontrolle alle { $months } Monate.
 legal-detection-there = Ein Leckage-Erkennungssystem ist Pflicht und vorhanden; es wird alle 12 Monate geprüft.
 legal-detection-missing = Ein Leckage-Erkennungssystem ist Pflicht; keines ist notiert.
 legal-automatic-detection = Ein selbsttätiges Leckage-Erkennungssystem wird verlangt, wenn die Anlage 2017 oder später in Betrieb ging: { $source }, nachprüfen.
+legal-duty-done = { $when ->
+    [since] { $what }, offen seit dem { $by }: bei diesem Besuch erledigt.
+    [late] { $what }, fällig bis zum { $by }: verspätet erledigt, bei diesem Besuch.
+   *[in-time] { $what }, fällig bis zum { $by }: bei diesem Besuch erledigt.
+}
 legal-records-kept = Aufzeichnungen sind { $years } Jahre aufzubewahren ({ $source }).
+next-none = Die geltenden Vorschriften setzen keinen Termin; vereinbaren Sie einen mit dem Fachbetrieb.
 next-open-since = offen seit { $day }
 next-was-due = war bis { $day } fällig
 next-by = bis { $day }

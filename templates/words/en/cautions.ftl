@@ -19,6 +19,10 @@ caution-detector-not-proved = { $detector ->
 caution-drier-not-replaced = the circuit was opened here, and nothing is said of its drier
 caution-dye-from-earlier-leak = the dye at `{ $finding }` may come from an earlier leak
 caution-flame-near-flammable = a flame ({ $method }) was used on a circuit with { $refrigerant }
+caution-gas-added-leak-not-found = refrigerant was added to { $circuit ->
+    [none] the system
+   *[other] circuit { $circuit }
+} and the leak was not found
 caution-gas-added-without-repair = refrigerant was added to { $circuit ->
     [none] the system
    *[other] circuit { $circuit }

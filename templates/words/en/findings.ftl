@@ -4,6 +4,7 @@ circuit-named = { $circuit ->
     [none] The system
    *[other] Circuit { $circuit }
 }
+finding-where = Where
 finding-kind = Kind
 finding-evidence = Evidence
 finding-size = Size
@@ -12,7 +13,10 @@ finding-repair = Repair
 finding-proof = Proof
 evidence-grade = { $grade }: { $meaning }
 proof-look = { $time }, { $method }: { $result }
-proof-test = test { $name }: { $verdict }
+proof-test = test { $name }: { $verdict }{ $coarse ->
+    [yes] { " " }(coarser than this leak)
+   *[no] { "" }
+}
 proof-search = search { $name }
 size-none = not sized
 size-estimated = { $size }, estimated
@@ -33,10 +37,11 @@ point-holds = holding, { $days ->
    *[other] { $days } days
 }
 point-not-reached = not reached
-point-still-leaking = still leaking, found { $days ->
+point-suspect-not-reached = suspect, not reached
+point-still-leaking = was still leaking, { $days ->
     [one] { $days } day
    *[other] { $days } days
-} ago
+} after it was found
 point-leaking-again = leaking again at the same place: { $days ->
     [one] { $days } day
    *[other] { $days } days
@@ -80,7 +85,10 @@ leaked-on = { $day } ({ $repair ->
     [others] repaired by others
     [replaced] part replaced
     [temporary] for the time being
-   *[done] repaired
+   *[done] { $repaired ->
+        [none] repaired
+       *[other] repaired { $repaired }
+    }
 }{ $old ->
     [yes] ; that part since replaced
    *[no] { "" }

@@ -79,6 +79,15 @@ because-lost = { $least ->
     [none] the system
    *[other] circuit { $circuit }
 }.
+because-left-open = Not repaired: { $place }. { $answer }
+because-over-trigger = The leak rate of { $circuit ->
+    [none] the system
+   *[other] circuit { $circuit }
+} passed the legal trigger of { $trigger } %; { $repaired ->
+    [yes] the repair was made at this visit, within the time allowed.
+   *[no] the repair is due by { $by }.
+}
+because-no-leak-check = This does not count as the leak check that the law asks for, because not every visible and accessible part was searched.
 because-put-back = The refrigerant was put back in parts: { $parts }.
 put-back-on = { $mass } on { $day }
 because-more-partial = More may have been missing: it was not filled to full.
@@ -114,6 +123,7 @@ open-not-reached = { CAPITAL($place) } { $several ->
     [yes] have
    *[no] has
 } to be searched ({ $reason }).
+answer-of = Answer ({ $by }): { $answer }
 customer = customer
 waiting-cost = { $since ->
     [none] At the loss up to now
@@ -142,7 +152,7 @@ fact-repaired-places = { $places ->
    *[other] { CAPITAL(SPELLED($places)) } repaired places
 }
 fact-not-checked-again = Not checked again with a detector or bubbles
-fact-checked-again = Checked again, { $result }
+fact-checked-again = Checked again, nothing shown
 fact-all-checked-again = All checked again, nothing found
 fact-some-checked-again = { $checked } of { $repaired } checked again, nothing found
 fact-detector-proved = detector proved on { $leak }
@@ -157,6 +167,7 @@ fact-test = { $gas } at { $pressure } for { $duration }{ $later ->
     [yes] ; made before a later repair
    *[no] { "" }
 }
+fact-coarse-test = a coarse test: it leaves a leak of the size found possible
 fact-nitrogen-a-day = { $mass } of nitrogen a day
 fact-air-a-day = { $mass } of air a day
 fact-whole-under-vacuum = whole circuit under vacuum: nothing larger than { $rate }

@@ -2,9 +2,10 @@
 
 mail-caution = Caution: { $caution } { $because }
 mail-leaking-again = Leaking again
+mail-still-leaking = Still leaking
 mail-waiting = If nothing is done
 mail-still-open = Still open
-mail-next = Next
+mail-next = Dates
 mail-attached = The report is attached.
 
 foot-issue = issue { $issue }

@@ -48,6 +48,7 @@ head-part = Part
 head-work = Work
 used-attendance = { $from } to { $to }
 used-last-checked = last checked or calibrated { $day }
+used-on-day = { $day }: { $said }
 used-detector-responded = { $leak ->
     [none] responded to a reference leak at { $clock }
    *[other] responded to { $leak } at { $clock }

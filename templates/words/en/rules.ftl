@@ -3,6 +3,10 @@
 because = { $rule }, { $source }
 because-own-date = the technician's own date; { $rule }, { $source }
 check-every = { $source }: every { $months } months
+inspections-until = { $source }: { $quarterly ->
+    [yes] every three months, until four quarters in a row are not over the trigger
+   *[no] then yearly, until the leak rate has stayed at or below the trigger for a year
+}
 not-before-hours = not before { $hours } h of operation
 report-loss = Report the loss of { $percent } % of the full charge in { $year }
 class-with-50-lb = { $class } with 50 lb or more (82.157(a))
@@ -43,7 +47,13 @@ legal-check-every = Leak check every { $months } months.
 legal-detection-there = A leakage detection system is mandatory and is there; it is checked every 12 months.
 legal-detection-missing = A leakage detection system is mandatory; none is noted.
 legal-automatic-detection = An automatic leak detection system is asked for if it was put into service in 2017 or later: { $source }, verify.
+legal-duty-done = { $when ->
+    [since] { $what }, open since { $by }: done at this visit.
+    [late] { $what }, due by { $by }: done late, at this visit.
+   *[in-time] { $what }, due by { $by }: done at this visit.
+}
 legal-records-kept = Records are kept { $years } years ({ $source }).
+next-none = No date is set by the rules in force; agree one with the contractor.
 next-open-since = open since { $day }
 next-was-due = was due by { $day }
 next-by = by { $day }

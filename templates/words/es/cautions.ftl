@@ -41,16 +41,21 @@ caution-flame-near-flammable = se usó una llama ({ $method ->
    *[other] { $method }
 }) en un circuito con { $refrigerant }
 phrase-leaking-gas-can-catch-fire-or-explode-at-the-flame = El gas que escapa puede incendiarse o explotar en la llama.
+caution-gas-added-leak-not-found = se añadió refrigerante { $circuit ->
+    [none] a la instalación
+   *[other] al circuito { $circuit }
+} y no se encontró la fuga
+phrase-refrigerant-is-not-used-up-what-was-added-will-leak-too-until-the = El refrigerante no se gasta: lo añadido también se fugará, hasta que se encuentre y se repare la fuga.
 caution-gas-added-without-repair = se añadió refrigerante { $circuit ->
     [none] a la instalación
    *[other] al circuito «{ $circuit }»
 } mientras una fuga conocida sigue abierta
-phrase-what-was-added-leaks-out-again-where-a-rule-covers-the-system-the = Lo añadido vuelve a escapar. Donde una norma se aplica a la instalación, la adición inicia el plazo para la reparación.
+phrase-what-was-added-leaks-out-again-whether-a-rule-sets-a-time-for-the = Lo añadido vuelve a escapar. La parte legal del informe dice si una norma fija un plazo para la reparación.
 caution-gas-added-without-search = se añadió refrigerante { $circuit ->
     [none] a la instalación
    *[other] al circuito «{ $circuit }»
 } y no se buscó la fuga
-phrase-refrigerant-is-not-used-up-what-is-missing-has-leaked-and-what-wa = El refrigerante no se gasta: lo que falta se ha fugado, y lo añadido acabará escapando también. Donde una norma se aplica a la instalación, la adición inicia el plazo para encontrar y reparar la fuga.
+phrase-refrigerant-is-not-used-up-what-is-missing-has-leaked-and-what-wa = El refrigerante no se gasta: lo que falta se ha fugado, y lo añadido acabará escapando también. La parte legal del informe dice si una norma fija un plazo para encontrar y reparar la fuga.
 caution-gauge-beyond-its-range = { $pressure } queda fuera del rango del manómetro del ensayo «{ $test }»
 phrase-beyond-its-range-a-gauge-is-wrong-or-damaged-and-so-is-what-the-t = Fuera de su rango un manómetro indica mal o se daña, y con él lo que muestra el ensayo.
 caution-hold-at-moving-temperature = un ensayo de presión sin temperatura estable es la única comprobación de «{ $finding }»
@@ -92,7 +97,7 @@ phrase-a-small-leak-may-take-many-minutes-to-raise-a-bubble-a-short-look = Una f
 caution-oil-at-service-valve = el aceite es el único indicio en «{ $finding }»
 phrase-drops-from-the-hoses-stay-at-a-service-valve-after-every-service-t = Gotas de las mangueras quedan en una válvula de servicio tras cada intervención; no indican que haya fuga.
 caution-outcome-beyond-evidence = «{ $claim }» va más allá de lo que muestran las notas: { $shown }
-phrase-the-report-prints-what-was-shown-and-says-on-its-first-page-that-m = El informe imprime lo que se mostró, y dice en su primera página que se afirmó más.
+phrase-less-was-shown-than-was-claimed-the-report-keeps-to-what-the-note = Se mostró menos de lo que se afirmó: el informe se atiene a lo que muestran las notas.
 caution-oxygen-or-air-used = el ensayo «{ $test }» se hizo con { $gas ->
     [oxygen] oxígeno
    *[other] aire

@@ -4,6 +4,7 @@ circuit-named = { $circuit ->
     [none] La instalación
    *[other] Circuito { $circuit }
 }
+finding-where = Dónde
 finding-kind = Tipo
 finding-evidence = Certeza
 finding-size = Tamaño
@@ -12,7 +13,10 @@ finding-repair = Reparación
 finding-proof = Comprobación
 evidence-grade = { $grade }: { $meaning }
 proof-look = { $time }, { $method }: { $result }
-proof-test = ensayo { $name }: { $verdict }
+proof-test = ensayo { $name }: { $verdict }{ $coarse ->
+    [yes] { " " }(menos fino que esta fuga)
+   *[no] { "" }
+}
 proof-search = búsqueda { $name }
 size-none = sin determinar
 size-estimated = { $size }, estimado
@@ -33,10 +37,11 @@ point-holds = reparado, aguanta, { $days ->
    *[other] { $days } días
 }
 point-not-reached = no alcanzado
-point-still-leaking = sigue con fuga, encontrada hace { $days ->
+point-suspect-not-reached = sospecha, no alcanzado
+point-still-leaking = seguía con fuga, { $days ->
     [one] { $days } día
    *[other] { $days } días
-}
+} después de encontrarse
 point-leaking-again = de nuevo con fuga en el mismo punto: { $days ->
     [one] { $days } día
    *[other] { $days } días
@@ -78,7 +83,10 @@ leaked-on = { $day } ({ $repair ->
     [others] reparado por otros
     [replaced] pieza sustituida
     [temporary] reparado provisionalmente
-   *[done] reparado
+   *[done] { $repaired ->
+        [none] reparado
+       *[other] reparado el { $repaired }
+    }
 }{ $old ->
     [yes] ; esa pieza se sustituyó después
    *[no] { "" }

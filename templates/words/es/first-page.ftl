@@ -80,6 +80,15 @@ because-lost = Se habían perdido { $least ->
     [none] de la instalación
    *[other] del circuito «{ $circuit }»
 }.
+because-left-open = Sin reparar: { $place }. { $answer }
+because-over-trigger = La tasa de fuga { $circuit ->
+    [none] de la instalación
+   *[other] del circuito { $circuit }
+} superó el umbral legal del { $trigger } %; { $repaired ->
+    [yes] la reparación se hizo en esta visita, dentro del plazo permitido.
+   *[no] el plazo de reparación vence el { $by }.
+}
+because-no-leak-check = Esto no vale como el control de fugas que exige la ley, porque no se revisaron todas las partes visibles y accesibles.
 because-put-back = Se repuso en partes: { $parts }.
 put-back-on = { $mass } el { $day }
 because-more-partial = Pudo faltar más: no se completó la carga.
@@ -110,6 +119,7 @@ still-leaking = { $place } { $strong }, { $days ->
 } después de encontrarse por primera vez el { $found }; no se había reparado.
 
 open-not-reached = { CAPITAL($place) }: queda por revisar ({ $reason }).
+answer-of = Respuesta ({ $by }): { $answer }
 customer = cliente
 waiting-cost = { $running ->
     [yes] { $since ->
@@ -153,7 +163,7 @@ fact-repaired-places = { $places ->
    *[other] { CAPITAL(SPELLED($places)) } puntos reparados
 }
 fact-not-checked-again = No revisado de nuevo con detector ni con solución jabonosa
-fact-checked-again = Revisado de nuevo: { $result }
+fact-checked-again = Revisado de nuevo, no se detectó nada
 fact-all-checked-again = Todos revisados de nuevo, no se detectó nada
 fact-some-checked-again = { $checked } de { $repaired } revisados de nuevo, no se detectó nada
 fact-detector-proved = detector comprobado con { $leak }
@@ -168,6 +178,7 @@ fact-test = { $gas } a { $pressure } durante { $duration }{ $later ->
     [yes] ; hecho antes de una reparación posterior
    *[no] { "" }
 }
+fact-coarse-test = ensayo poco fino: no excluye una fuga del tamaño encontrado
 fact-nitrogen-a-day = { $mass } de nitrógeno al día
 fact-air-a-day = { $mass } de aire al día
 fact-whole-under-vacuum = circuito entero al vacío: nada mayor que { $rate }

@@ -2,9 +2,10 @@
 
 mail-caution = Atención: { $caution } { $because }
 mail-leaking-again = De nuevo con fuga
+mail-still-leaking = Sigue con fuga
 mail-waiting = Si no se hace nada
 mail-still-open = Aún abierto
-mail-next = Próximas fechas
+mail-next = Plazos
 mail-attached = Se adjunta el informe.
 
 foot-issue = edición { $issue }

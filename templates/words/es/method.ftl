@@ -48,6 +48,7 @@ head-part = Pieza
 head-work = Trabajo
 used-attendance = { $from } a { $to }
 used-last-checked = última comprobación o calibración el { $day }
+used-on-day = { $day }: { $said }
 used-detector-responded = { $leak ->
     [none] respondió a las { $clock } a una fuga de referencia
    *[other] respondió a las { $clock } a la fuga de referencia ({ $leak })

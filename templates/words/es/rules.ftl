@@ -3,6 +3,10 @@
 because = { $rule }, { $source }
 because-own-date = fecha fijada por el técnico; { $rule }, { $source }
 check-every = { $source }: cada { $months } meses
+inspections-until = { $source }: { $quarterly ->
+    [yes] cada tres meses, hasta que cuatro trimestres seguidos no superen el umbral
+   *[no] después cada año, hasta que la tasa de fuga haya permanecido un año en el umbral o por debajo
+}
 not-before-hours = no antes de { $hours } h de funcionamiento
 report-loss = Declarar la pérdida del { $percent } % de la carga completa en { $year }
 class-with-50-lb = { $class } con 50 lb o más (82.157(a))
@@ -51,7 +55,13 @@ legal-check-every = Control de fugas cada { $months } meses.
 legal-detection-there = Un sistema de detección de fugas es obligatorio y está instalado; se comprueba cada 12 meses.
 legal-detection-missing = Un sistema de detección de fugas es obligatorio; no hay ninguno anotado.
 legal-automatic-detection = Se pide un sistema automático de detección de fugas si la instalación entró en servicio en 2017 o después: { $source }, verificar.
+legal-duty-done = { $when ->
+    [since] { $what }, abierto desde el { $by }: hecho en esta visita.
+    [late] { $what }, con plazo hasta el { $by }: hecho con retraso, en esta visita.
+   *[in-time] { $what }, con plazo hasta el { $by }: hecho en esta visita.
+}
 legal-records-kept = Los registros se conservan { $years } años ({ $source }).
+next-none = Las normas vigentes no fijan ningún plazo; acuerde uno con la empresa.
 next-open-since = pendiente desde el { $day }
 next-was-due = con plazo vencido el { $day }
 next-by = a más tardar el { $day }

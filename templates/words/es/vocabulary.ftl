@@ -38,6 +38,7 @@ phrase-retrofitted = refrigerante cambiado
 # El resultado según las pruebas.
 phrase-every-leak-found-was-repaired-and-proved = cada fuga encontrada se reparó y cada reparación se comprobó
 phrase-repaired-but-no-proof-after-the-repair-is-noted = reparado, pero no consta ninguna comprobación posterior a la reparación
+phrase-repaired-but-what-was-looked-at-after-the-repair-does-not-prove-i = reparado, pero lo que se revisó después de la reparación no la comprueba
 phrase-some-leaks-were-repaired-others-are-open = unas fugas se repararon, otras siguen abiertas
 phrase-leaks-were-found-and-left-open = se encontraron fugas y quedan abiertas
 phrase-there-are-suspicions-that-were-not-cleared = quedan sospechas sin descartar

@@ -41,16 +41,21 @@ caution-flame-near-flammable = une flamme ({ $method ->
    *[other] { $method }
 }) a été utilisée sur un circuit contenant du { $refrigerant }
 phrase-leaking-gas-can-catch-fire-or-explode-at-the-flame = Le gaz qui fuit peut s’enflammer ou exploser à la flamme.
+caution-gas-added-leak-not-found = du fluide frigorigène a été ajouté { $circuit ->
+    [none] à l’installation
+   *[other] au circuit { $circuit }
+}, et la fuite n’a pas été trouvée
+phrase-refrigerant-is-not-used-up-what-was-added-will-leak-too-until-the = Le fluide frigorigène ne se consomme pas : ce qui a été ajouté fuira aussi, tant que la fuite n’est pas trouvée et réparée.
 caution-gas-added-without-repair = du fluide a été ajouté dans { $circuit ->
     [none] l’installation
    *[other] le circuit { $circuit }
 } alors qu’une fuite connue n’est pas réparée
-phrase-what-was-added-leaks-out-again-where-a-rule-covers-the-system-the = Ce qui a été ajouté fuit à nouveau. Là où une règle s’applique à l’installation, l’ajout fait courir le délai de réparation.
+phrase-what-was-added-leaks-out-again-whether-a-rule-sets-a-time-for-the = Ce qui a été ajouté fuit à nouveau. La partie juridique du rapport dit si une règle fixe un délai de réparation.
 caution-gas-added-without-search = du fluide a été ajouté dans { $circuit ->
     [none] l’installation
    *[other] le circuit { $circuit }
 } et la fuite n’a pas été cherchée
-phrase-refrigerant-is-not-used-up-what-is-missing-has-leaked-and-what-wa = Le fluide frigorigène ne se consomme pas : ce qui manque a fui, et ce qui a été ajouté suivra. Là où une règle s’applique à l’installation, l’ajout fait courir le délai pour trouver et réparer la fuite.
+phrase-refrigerant-is-not-used-up-what-is-missing-has-leaked-and-what-wa = Le fluide frigorigène ne se consomme pas : ce qui manque a fui, et ce qui a été ajouté suivra. La partie juridique du rapport dit si une règle fixe un délai pour trouver et réparer la fuite.
 caution-gauge-beyond-its-range = { $pressure } dépasse l’étendue de mesure du manomètre de l’essai « { $test } »
 phrase-beyond-its-range-a-gauge-is-wrong-or-damaged-and-so-is-what-the-t = Au-delà de son étendue de mesure, un manomètre est faux ou s’abîme, et ce que montre l’essai aussi.
 caution-hold-at-moving-temperature = une tenue en pression sans température stable est la seule vérification de « { $finding } »
@@ -92,7 +97,7 @@ phrase-a-small-leak-may-take-many-minutes-to-raise-a-bubble-a-short-look = Une p
 caution-oil-at-service-valve = l’huile est le seul indice sur « { $finding } »
 phrase-drops-from-the-hoses-stay-at-a-service-valve-after-every-service-t = Des gouttes des flexibles restent sur une vanne de service après chaque intervention ; elles n’indiquent pas qu’elle fuit.
 caution-outcome-beyond-evidence = « { $claim } » va au-delà de ce que montrent les notes : { $shown }
-phrase-the-report-prints-what-was-shown-and-says-on-its-first-page-that-m = Le rapport imprime ce qui a été montré, et dit en première page que davantage a été affirmé.
+phrase-less-was-shown-than-was-claimed-the-report-keeps-to-what-the-note = Il a été montré moins qu’affirmé : le rapport s’en tient à ce que montrent les notes.
 caution-oxygen-or-air-used = l’essai « { $test } » a été fait avec { $gas ->
     [oxygen] de l’oxygène
    *[other] de l’air

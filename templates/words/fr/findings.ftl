@@ -4,6 +4,7 @@ circuit-named = { $circuit ->
     [none] L’installation
    *[other] Circuit { $circuit }
 }
+finding-where = Endroit
 finding-kind = Nature
 finding-evidence = Preuve
 finding-size = Taille
@@ -12,7 +13,10 @@ finding-repair = Réparation
 finding-proof = Recontrôle
 evidence-grade = { $grade } : { $meaning }
 proof-look = { $time }, { $method } : { $result }
-proof-test = essai { $name } : { $verdict }
+proof-test = essai { $name } : { $verdict }{ $coarse ->
+    [yes] { " " }(plus grossier que cette fuite)
+   *[no] { "" }
+}
 proof-search = recherche { $name }
 size-none = non déterminée
 size-estimated = { $size }, estimée
@@ -33,6 +37,7 @@ point-holds = tient depuis { $days ->
    *[other] { $days } jours
 }
 point-not-reached = non atteint
+point-suspect-not-reached = suspect, non atteint
 point-still-leaking = fuyait encore, { $days ->
     [one] { $days } jour
    *[other] { $days } jours
@@ -78,7 +83,10 @@ leaked-on = { $day } ({ $repair ->
     [others] réparé par d’autres
     [replaced] pièce remplacée
     [temporary] réparé provisoirement
-   *[done] réparé
+   *[done] { $repaired ->
+        [none] réparé
+       *[other] réparé le { $repaired }
+    }
 }{ $old ->
     [yes] , ancienne pièce
    *[no] { "" }

@@ -80,6 +80,15 @@ because-lost = { $circuit ->
     [yes] au moins { $mass }
    *[no] { $mass }
 } de fluide frigorigène.
+because-left-open = Non réparé : { $place }. { $answer }
+because-over-trigger = Le taux de fuite { $circuit ->
+    [none] de l’installation
+   *[other] du circuit { $circuit }
+} a dépassé le seuil légal de { $trigger } % ; { $repaired ->
+    [yes] la réparation a été faite lors de cette visite, dans le délai permis.
+   *[no] la réparation est à faire au plus tard le { $by }.
+}
+because-no-leak-check = Cette visite ne vaut pas contrôle d’étanchéité au sens de la loi, car toutes les parties visibles et accessibles n’ont pas été contrôlées.
 because-put-back = L’appoint a été fait en plusieurs fois : { $parts }.
 put-back-on = { $mass } le { $day }
 because-more-partial = Il a pu en manquer davantage : la charge n’a pas été complétée.
@@ -110,6 +119,7 @@ still-leaking = { $place } { $strong }, { $days ->
 } après la première constatation ({ $found }) ; aucune réparation n’avait été faite.
 
 open-not-reached = { CAPITAL($place) } : reste à contrôler ({ $reason }).
+answer-of = Réponse ({ $by }) : { $answer }
 customer = client
 waiting-cost = { $since ->
     [none] Au rythme constaté jusqu’ici
@@ -141,7 +151,7 @@ fact-repaired-places = { $places ->
    *[other] { CAPITAL(SPELLED($places)) } points réparés
 }
 fact-not-checked-again = Non recontrôlé au détecteur ni au produit moussant
-fact-checked-again = Recontrôlé : { $result }
+fact-checked-again = Recontrôlé, rien n’a été décelé
 fact-all-checked-again = Tous recontrôlés, rien n’a été décelé
 fact-some-checked-again = { $checked } sur { $repaired } recontrôlés, rien n’a été décelé
 fact-detector-proved = détecteur éprouvé sur une fuite étalon ({ $leak })
@@ -156,6 +166,7 @@ fact-test = { $gas } à { $pressure } pendant { $duration }{ $later ->
     [yes]  ; fait avant la dernière réparation
    *[no] { "" }
 }
+fact-coarse-test = essai grossier : il n’exclut pas une fuite de la taille trouvée
 fact-nitrogen-a-day = { $mass } d’azote par jour
 fact-air-a-day = { $mass } d’air par jour
 fact-whole-under-vacuum = circuit entier sous vide : aucune fuite décelée au-dessus de { $rate }

@@ -2,9 +2,10 @@
 
 mail-caution = Attention : { $caution } { $because }
 mail-leaking-again = Fuit de nouveau
+mail-still-leaking = Fuite non réparée
 mail-waiting = Si rien n’est fait
 mail-still-open = En suspens
-mail-next = À venir
+mail-next = Échéances
 mail-attached = Le rapport est joint.
 
 foot-issue = édition { $issue }

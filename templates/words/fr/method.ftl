@@ -48,6 +48,7 @@ head-part = Élément
 head-work = Travail
 used-attendance = { $from } à { $to }
 used-last-checked = dernière vérification ou dernier étalonnage le { $day }
+used-on-day = { $day } : { $said }
 used-detector-responded = { $leak ->
     [none] a réagi à une fuite étalon à { $clock }
    *[other] a réagi à { $clock } à la fuite étalon ({ $leak })

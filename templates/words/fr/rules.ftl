@@ -3,6 +3,10 @@
 because = { $rule }, { $source }
 because-own-date = date fixée par le technicien ; { $rule }, { $source }
 check-every = { $source } : tous les { $months } mois
+inspections-until = { $source } : { $quarterly ->
+    [yes] tous les trois mois, jusqu’à quatre trimestres de suite sans dépassement du seuil
+   *[no] puis chaque année, jusqu’à ce que le taux de fuite soit resté un an au niveau du seuil ou en dessous
+}
 not-before-hours = pas avant { $hours } h de marche
 report-loss = Déclarer la perte de { $percent } % de la charge en { $year }
 class-with-50-lb = { $class } avec 50 lb ou plus (82.157(a))
@@ -51,7 +55,13 @@ legal-check-every = Contrôle d’étanchéité tous les { $months } mois.
 legal-detection-there = Un système de détection des fuites est obligatoire et présent ; il est contrôlé tous les 12 mois.
 legal-detection-missing = Un système de détection des fuites est obligatoire ; aucun n’est noté.
 legal-automatic-detection = Un système automatique de détection des fuites est demandé si l’installation a été mise en service en 2017 ou après : { $source }, à vérifier.
+legal-duty-done = { $when ->
+    [since] { $what }, en suspens depuis le { $by } : fait lors de cette visite.
+    [late] { $what }, au plus tard le { $by } : fait en retard, lors de cette visite.
+   *[in-time] { $what }, au plus tard le { $by } : fait lors de cette visite.
+}
 legal-records-kept = Les registres sont conservés { $years } ans ({ $source }).
+next-none = Les règles en vigueur ne fixent aucune échéance ; convenez-en d’une avec l’entreprise.
 next-open-since = en suspens depuis le { $day }
 next-was-due = était à faire au plus tard le { $day }
 next-by = au plus tard le { $day }

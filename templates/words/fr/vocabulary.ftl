@@ -38,6 +38,7 @@ phrase-retrofitted = fluide changé
 # Le résultat selon les preuves.
 phrase-every-leak-found-was-repaired-and-proved = chaque fuite trouvée a été réparée, chaque réparation vérifiée
 phrase-repaired-but-no-proof-after-the-repair-is-noted = réparé, mais aucune vérification après la réparation n’est notée
+phrase-repaired-but-what-was-looked-at-after-the-repair-does-not-prove-i = réparé, mais ce qui a été contrôlé après la réparation ne la prouve pas
 phrase-some-leaks-were-repaired-others-are-open = des fuites ont été réparées, d’autres restent à réparer
 phrase-leaks-were-found-and-left-open = fuite trouvée, laissée sans réparation
 phrase-there-are-suspicions-that-were-not-cleared = il reste des soupçons non levés
