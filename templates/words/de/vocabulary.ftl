@@ -69,7 +69,7 @@ phrase-repaired-not-re-tested = repariert, nicht nachkontrolliert
 phrase-nothing-shown = nichts gezeigt
 phrase-not-looked-at = nicht angesehen
 phrase-taken-out = ausgebaut
-phrase-others = andere
+phrase-others = Dritte
 
 # Wie gut ein Leck belegt ist.
 phrase-presumed = vermutet
