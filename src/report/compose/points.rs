@@ -1,6 +1,6 @@
 //! Every point looked at or worked on, and the places that were not reached.
 
-use crate::history::PointHistory;
+use crate::history::{PointHistory, State};
 use crate::quantity::{Flavour, LeakRate, Quantity};
 use crate::report::compose::scene::Scene;
 use crate::report::data::{Column, ColumnKind, PointRow, PointState, Points, Row, Table};
@@ -51,11 +51,14 @@ pub fn points(scene: &Scene<'_>) -> Points {
     };
     for (point, days) in scene.holding() {
         if !listed(point) {
-            add(
-                scene.system.point_name(point),
-                PointState::Holding,
-                scene.say(&Message::of("point-holds").with("days", days)),
-            );
+            let state = scene.life(point).state;
+            let said = match state {
+                State::RepairedHolding {
+                    replaced: Some(_), ..
+                } => words.text(&state.describe()),
+                _ => scene.say(&Message::of("point-holds").with("days", days)),
+            };
+            add(scene.system.point_name(point), PointState::Holding, said);
         }
     }
     let named: Vec<String> = scene

@@ -26,6 +26,7 @@ pub fn records_pack(scene: &Scene<'_>, rows: &[RecordRow], on: Date) -> RecordsP
         month: u8::try_from(on.month()).unwrap_or(1),
         day: u8::try_from(on.day()).unwrap_or(1),
     };
+    document.footer.kind = scene.word("records-kind");
     document.footer.date = scene.words().day(on);
     RecordsPack {
         document,

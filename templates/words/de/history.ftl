@@ -3,9 +3,15 @@
 history-kind = Anlagengeschichte
 history-title = Geschichte: { $name }, Stand { $day }
 as-at = Stand { $day }
-history-site-lead = { $systems ->
-    [one] Eine Anlage dieses Standorts: zuerst, was dauerhaft behoben werden muss, dann ihr Kapitel.
-   *[other] { $systems } Anlagen dieses Standorts: zuerst, was dauerhaft behoben werden muss, dann ein Kapitel für jede.
+history-site-lead = { $cures ->
+    [yes] { $systems ->
+        [one] Eine Anlage dieses Standorts: zuerst, was dauerhaft behoben werden muss, dann ihr Kapitel.
+       *[other] { $systems } Anlagen dieses Standorts: zuerst, was dauerhaft behoben werden muss, dann ein Kapitel für jede.
+    }
+   *[no] { $systems ->
+        [one] Eine Anlage dieses Standorts mit ihrem Kapitel.
+       *[other] { $systems } Anlagen dieses Standorts, jede mit einem Kapitel.
+    }
 }
 history-nothing-came-back = Nach diesen Notizen war kein Teil, das jetzt eingebaut ist, mehr als einmal undicht, und keines wurde undicht gelassen.
 history-absence = Wo nichts aufgezeichnet ist, kann dennoch ein Leck gewesen sein: Ein Jahr ohne Eintrag ist eines, von dem nichts notiert ist, nicht eines ohne Leck.
@@ -22,10 +28,14 @@ history-complete-unknown = { $circuit ->
     [none] Die Notizen nennen keinen Tag, von dem an die Kältemittelbilanz vollständig ist.
    *[other] Kreislauf { $circuit }: Die Notizen nennen keinen Tag, von dem an die Kältemittelbilanz vollständig ist.
 }
-history-points-note = Zuerst stehen die Stellen, die dauerhaft behoben werden müssen. Gezählt sind die Lecks des Teils, das jetzt eingebaut ist; mit einem neuen Teil beginnt die Zählung neu. Die Tage zählen von jeder Reparatur bis zu dem Tag, an dem die Stelle wieder undicht gefunden wurde.
+history-points-note = { $cures ->
+    [yes] Zuerst stehen die Stellen, die dauerhaft behoben werden müssen.{ " " }
+   *[no] { "" }
+}Gezählt sind die Lecks des Teils, das jetzt eingebaut ist; mit einem neuen Teil beginnt die Zählung neu. Die Tage zählen von jeder Reparatur bis zu dem Tag, an dem die Stelle wieder undicht gefunden wurde.
 history-cures-note = Eine Stelle muss dauerhaft behoben werden, wenn das jetzt eingebaute Teil mehr als einmal undicht war, undicht gelassen oder nur vorläufig repariert wurde.
 history-systems-note = Verloren ist, was Besuche dieses Buchs als fehlend fanden, in allen Jahren.
 history-earlier-note = Übernommen aus Aufzeichnungen von vor diesem Buch oder von anderen; in der Zeichnung mit * versehen.
+point-not-looked-at-then = bei diesem Besuch nicht kontrolliert
 
 # Spaltenköpfe.
 head-leaks = Lecks
@@ -55,6 +65,7 @@ head-rate = Rate
 head-against-trigger = Gegen die Auslöseschwelle
 head-tested = Was geprüft wurde
 head-not-larger = Nicht größer als
+not-known = nicht bekannt
 
 # Diagramme und ihre Tabellen.
 chart-last-eight = Die letzten acht; alle stehen in der Tabelle.
@@ -65,7 +76,8 @@ refrigerant-by-year = { $circuit ->
 refrigerant-in = Kältemittel, { $unit }
 refrigerant-caption = Gefüllt: eingefüllt. Gestreift: von anderen oder nach früheren Aufzeichnungen eingefüllt. Weiß: zurückgewonnen. Gestrichelt: von anderen zurückgewonnen.
 refrigerant-alt = Säulen des in jedem Jahr eingefüllten und zurückgewonnenen Kältemittels; die Zahlen stehen in der Tabelle darunter.
-refrigerant-note = Entwichen ist, was bei den Einsätzen nachgefüllt werden musste, weil es fehlte, abzüglich des Zurückgewonnenen. * nicht jede Bewegung des Jahres ist bekannt.
+refrigerant-note = Entwichen ist, was bei den Einsätzen nachgefüllt werden musste, weil es fehlte, abzüglich des Zurückgewonnenen; was bei der Arbeit verloren ging, ist nicht darin und steht in keiner Spalte. * nicht jede Bewegung des Jahres ist bekannt.
+refrigerant-missing-at-change = Beim Wechsel des Kältemittels { $year } fehlten { $missing } an der Füllmenge von { $full }; sie stehen in keiner Spalte.
 co2e-by-year = { $circuit ->
     [none] Verlorenes CO₂-Äquivalent nach Jahren
    *[other] Verlorenes CO₂-Äquivalent nach Jahren, Kreislauf { $circuit }
@@ -83,7 +95,7 @@ rate-alt = { $trigger ->
 }
 rate-without-category = Es ist keine Art der Anlage notiert, so dass keine Auslöseschwelle genannt werden kann.
 rate-without-rule = Was jedes Nachfüllen ersetzen musste, auf ein Jahr der Zeit seit dem vorigen bezogen; keine Regel setzt für diese Zahl eine Auslöseschwelle.
-test-limits = Druckprüfungen: nichts Größeres als
+test-limits = Druckprüfungen: größtes noch mögliches Leck
 test-limits-in = Größtes noch mögliches Leck, { $unit }
 test-limits-alt = Säulen des größten Lecks, das nach jeder Druckprüfung noch möglich war; die Zahlen stehen in der Tabelle darunter.
 test-limits-note = Prüfungen eines Tages stehen von links nach rechts in der Reihenfolge dieser Tabelle.
