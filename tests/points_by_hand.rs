@@ -49,7 +49,10 @@ const BY_HAND: &[Row] = &[
         &[
             (SOLENOID, "repaired, holding, 23 days"),
             (RECEIVER, "repaired, holding, 23 days"),
-            (DRIER, "repaired, holding, 23 days"),
+            (
+                DRIER,
+                "part replaced 18\u{a0}February\u{a0}2025; nothing found since",
+            ),
             ("roof-a/condenser-bends", "suspect cleared"),
         ],
         &[
@@ -67,7 +70,10 @@ const BY_HAND: &[Row] = &[
         &[
             (SOLENOID, "repaired, holding, 175 days"),
             (RECEIVER, "repaired, holding, 175 days"),
-            (DRIER, "repaired, holding, 175 days"),
+            (
+                DRIER,
+                "part replaced 18\u{a0}February\u{a0}2025; nothing found since",
+            ),
         ],
         &[],
     ),
@@ -76,7 +82,7 @@ const BY_HAND: &[Row] = &[
         &[
             (SOLENOID, "repaired, holding, 239 days"),
             (RECEIVER, "repaired, holding, 239 days"),
-            (DRIER, "repaired, holding, 239 days"),
+            (DRIER, "part replaced 13\u{a0}October\u{a0}2025"),
         ],
         &["drum-a/suction-joint"],
     ),
@@ -88,7 +94,10 @@ const BY_HAND: &[Row] = &[
                 "leaking again at the same place: 350 days after a repair by us; leaked 3 times",
             ),
             (RECEIVER, "repaired, holding, 350 days"),
-            (DRIER, "repaired, holding, 113 days"),
+            (
+                DRIER,
+                "part replaced 13\u{a0}October\u{a0}2025; nothing found since",
+            ),
         ],
         &["drum-a/suction-joint"],
     ),
@@ -100,7 +109,10 @@ const BY_HAND: &[Row] = &[
                 "leaking again at the same place: 134 days after a repair by us; leaked 4 times",
             ),
             (RECEIVER, "repaired, holding, 485 days"),
-            (DRIER, "repaired, holding, 248 days"),
+            (
+                DRIER,
+                "part replaced 13\u{a0}October\u{a0}2025; nothing found since",
+            ),
         ],
         &[
             "drum-a/suction-joint",
@@ -116,7 +128,10 @@ const BY_HAND: &[Row] = &[
         &[
             (SOLENOID, "repaired, holding, 22 days"),
             (RECEIVER, "repaired, holding, 506 days"),
-            (DRIER, "repaired, holding, 269 days"),
+            (
+                DRIER,
+                "part replaced 13\u{a0}October\u{a0}2025; nothing found since",
+            ),
         ],
         &[],
     ),
@@ -191,7 +206,10 @@ const BY_HAND: &[Row] = &[
     ),
     (
         "dunmarrow/ice-bank-1/2026-08-11",
-        &[("liquid/drier-outlet", "repaired, holding, 427 days")],
+        &[(
+            "liquid/drier-outlet",
+            "part replaced 10\u{a0}June\u{a0}2025; nothing found since",
+        )],
         &[],
     ),
 ];

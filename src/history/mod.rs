@@ -16,6 +16,6 @@ pub use kinds::{KindRate, kinds, poisson_interval};
 pub use notes_difference::{FileDifference, notes_difference, without_private};
 pub use point_history::{PointHistory, Repair, Spell, State};
 pub use proposal::{Proposal, proposals};
-pub use step::{Looked, OF_ITS_SECTION, OTHERS, Seen, Step, steps};
+pub use step::{Looked, OF_ITS_SECTION, OTHERS, Seen, Step, by_whom, steps};
 pub use system_years::{Year, years};
 pub use time_line::{LEGEND, marks, time_line};

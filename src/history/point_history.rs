@@ -26,6 +26,13 @@ pub struct Repair {
     pub span: Option<Span>,
 }
 
+impl Repair {
+    /// The day on which the part was replaced, by the register, where that was the repair.
+    fn replaced(&self) -> Option<Date> {
+        self.span.is_none().then_some(self.day)
+    }
+}
+
 /// A leak from the day it was found to the day it was found again, or to now.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Spell {
@@ -70,11 +77,15 @@ pub enum State {
         days: i64,
         /// Whether the place itself was looked at, not only its section tested.
         at_place: bool,
+        /// Day on which its part was replaced, where that was the repair.
+        replaced: Option<Date>,
     },
     /// Repaired earlier and not looked at since, now included.
     RepairedNotRetested {
         /// Days since the repair.
         days: i64,
+        /// Day on which its part was replaced, where that was the repair.
+        replaced: Option<Date>,
     },
     /// A leak or a suspicion of before, not repaired, and not shown now.
     LeftOpen {
@@ -130,10 +141,26 @@ impl State {
                 .with("days", *days)
                 .with("times", *times)
                 .with("by", by.clone().unwrap_or_else(|| "none".into())),
-            State::RepairedHolding { days, at_place } => Message::of("point-repaired-holding")
+            State::RepairedHolding {
+                days: 0,
+                replaced: Some(day),
+                ..
+            } => Message::of("point-replaced").with("day", *day),
+            State::RepairedHolding {
+                at_place,
+                replaced: Some(day),
+                ..
+            } => Message::of("point-replaced-holding")
+                .with("day", *day)
+                .with("section-only", yes(!*at_place)),
+            State::RepairedHolding { days, at_place, .. } => Message::of("point-repaired-holding")
                 .with("days", *days)
                 .with("section-only", yes(!*at_place)),
-            State::RepairedNotRetested { days } => {
+            State::RepairedNotRetested {
+                replaced: Some(day),
+                ..
+            } => Message::of("point-replaced-not-looked-at").with("day", *day),
+            State::RepairedNotRetested { days, .. } => {
                 Message::of("point-not-retested").with("days", *days)
             }
             State::LeftOpen {
@@ -188,6 +215,19 @@ impl PointHistory {
             let compared = life.take(step);
             let here = step.visit == Some(last);
             state = if here { compared } else { state };
+            // Replaced in the course of this visit: what held before was another part.
+            let visit = system.visits.get(last);
+            let now = visit.is_some_and(|visit| step.day >= visit.name.date);
+            if now && step.seen == Seen::Replaced {
+                state = state.map(|state| match state {
+                    State::RepairedHolding { at_place, .. } => State::RepairedHolding {
+                        days: 0,
+                        at_place,
+                        replaced: Some(step.day),
+                    },
+                    state => state,
+                });
+            }
         }
         let state = match life.condition {
             Condition::Gone => State::TakenOut,
@@ -241,6 +281,7 @@ fn unseen(condition: &Condition, end: Option<Date>) -> State {
             retested: false,
         } => State::RepairedNotRetested {
             days: since(&repair.day),
+            replaced: repair.replaced(),
         },
         Condition::Gone => State::TakenOut,
         Condition::Sound | Condition::Repaired { .. } => State::NotLookedAt,
@@ -399,6 +440,7 @@ impl Life<'_> {
                 Some(State::RepairedHolding {
                     days: days(repair.day, until),
                     at_place,
+                    replaced: repair.replaced(),
                 })
             }
             Condition::Leaking(found) | Condition::Suspected(found) => {

@@ -48,6 +48,15 @@ pub const OF_ITS_SECTION: [&str; 2] =
 /// Who made an earlier record that does not say by whom.
 pub const OTHERS: &str = "others";
 
+/// Who did something that was no visit of this book: `others` is a word of ours, a name is not.
+pub fn by_whom(by: &str) -> Text {
+    if by == OTHERS {
+        Text::Phrase(OTHERS)
+    } else {
+        by.into()
+    }
+}
+
 /// Repairs of one visit or record.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Mended {
@@ -152,7 +161,7 @@ fn earlier<'s>(system: &'s System, point: &'s Identifier) -> impl Iterator<Item 
             day,
             until: day,
             visit: None,
-            by: Some(by.map_or(Text::Phrase(OTHERS), |by| by.value.as_str().into())),
+            by: Some(by.map_or(Text::Phrase(OTHERS), |by| by_whom(&by.value))),
             seen,
             mended: (what.value == E::Repaired).then_some(Mended {
                 day,

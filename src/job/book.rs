@@ -260,6 +260,25 @@ impl MovedMass {
         }
     }
 
+    /// The same as one number: the coarser last digit of two readings, and their ± where one is written.
+    pub fn measured(&self) -> Measured<Mass> {
+        match self {
+            MovedMass::Weighed { before, after } => {
+                let (one, other) = (before.value, after.value);
+                let coarser = if one.step > other.step { one } else { other };
+                let halves = [one.uncertainty, other.uncertainty];
+                let noted = halves.iter().any(Option::is_some);
+                Measured {
+                    value: Mass::new(self.kg()),
+                    uncertainty: noted
+                        .then(|| halves[0].unwrap_or(0.0).hypot(halves[1].unwrap_or(0.0))),
+                    ..coarser
+                }
+            }
+            MovedMass::Stated(mass) => mass.value,
+        }
+    }
+
     /// Where it stands.
     pub fn span(&self) -> Span {
         match self {
@@ -311,6 +330,28 @@ impl Book {
             .get(id)
             .and_then(|person| person.name.as_ref())
             .map_or_else(|| id.0.clone(), |name| name.value.clone())
+    }
+
+    /// What a movement moved: as it says itself, else what its cylinder is registered with, else what
+    /// was in the circuit, which for what came out at a change of refrigerant is the one before.
+    pub fn refrigerant_moved(
+        &self,
+        system: &System,
+        movement: &Movement,
+    ) -> Option<&'static Refrigerant> {
+        let cylinder = movement.note.cylinder.as_ref();
+        let cylinder = cylinder.and_then(|id| self.cylinders.get(&id.value));
+        let written = movement.note.refrigerant.as_ref();
+        let registered = || refrigerant_of(cylinder?.refrigerant.as_ref());
+        refrigerant_of(written).or_else(registered).or_else(|| {
+            let day = movement.at.value.date();
+            let before = day.yesterday().unwrap_or(day);
+            let out = movement.kind != MovementKind::Charged;
+            let earlier = || system.in_force(movement.circuit, before).filter(|_| out);
+            earlier()
+                .or_else(|| system.in_force(movement.circuit, day))?
+                .refrigerant
+        })
     }
 }
 

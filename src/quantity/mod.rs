@@ -33,7 +33,7 @@ pub use measured::{
 };
 pub use parse::{parse, read};
 pub use pressure::{AbsolutePressure, GaugePressure, Pressure, PressureDifference, VacuumPressure};
-pub use print::{Printed, print, print_as, print_reading, print_si};
+pub use print::{Printed, print, print_as, print_mass, print_reading, print_si};
 pub use refusal::Refusal;
 pub use rounding::rounded;
 pub use unit::{UnitSystem, reference_temperature};

@@ -4,7 +4,7 @@ use std::fmt;
 
 use super::find::{Found, by_symbol};
 use super::kind::Flavour;
-use super::measured::{Measured, Quantity, Reading};
+use super::measured::{Mass, Measured, Quantity, Reading};
 use super::preferred::preferred;
 use super::rounding::{
     Decimal, leading_exponent, shortest_exponent, significant_exponent, uncertainty_exponent,
@@ -101,6 +101,43 @@ pub fn print_as(flavour: Flavour, si: f64, symbol: &str, decimals: u8) -> Option
         uncertainty: None,
         unit: found.symbol(flavour),
     })
+}
+
+/// A mass in the one unit of a register, kg or lb, with its ± where one is written.
+///
+/// It keeps the decimals it was written with; one written in another unit has two, or as many as its
+/// last digit needs.
+pub fn print_mass(measured: &Measured<Mass>, system: UnitSystem) -> Printed {
+    let unit = match system {
+        UnitSystem::Metric => "kg",
+        UnitSystem::Us => "lb",
+    };
+    let Some(found) = by_symbol(unit, Flavour::Mass) else {
+        return print(measured, system);
+    };
+    let step = (measured.step / found.unit.factor).log10();
+    let exponent = if measured.unit == unit && (step - step.round()).abs() < 1e-9 {
+        step.round() as i32
+    } else {
+        (step + 1e-9).floor().min(-2.0) as i32
+    };
+    let half = measured
+        .uncertainty
+        .map(|half| half / found.unit.factor)
+        .filter(|half| *half > 0.0)
+        .map(|half| {
+            (
+                half,
+                shortest_exponent(half).max(uncertainty_exponent(half)),
+            )
+        });
+    let exponent = half.map_or(exponent, |(_, of_half)| exponent.min(of_half));
+    let digits = |value: f64, exponent: i32| Decimal::rounded(value, exponent).plain();
+    Printed {
+        number: digits(found.number(measured.value.si()), exponent),
+        uncertainty: half.map(|(half, exponent)| digits(half, exponent)),
+        unit,
+    }
 }
 
 /// A reading in the unit it was written in.
@@ -314,6 +351,35 @@ mod tests {
         assert_eq!(shown(Kind::Length, "3/8 in", Metric), "9.5 mm");
         assert_eq!(shown(Kind::LeakRate, "0.5 oz/yr", Metric), "14 g/yr");
         assert_eq!(shown(Kind::Pressure, "0.0 bar g", Us), "0 psig");
+    }
+
+    #[test]
+    fn a_mass_of_a_register_is_in_one_unit_with_the_decimals_it_was_written_with() {
+        let shown = |text: &str, system| {
+            let reading = read(Kind::Mass, text).unwrap();
+            let mass = Measured {
+                value: Mass::new(reading.si),
+                uncertainty: reading.uncertainty,
+                step: reading.step,
+                unit: reading.unit,
+            };
+            plain(&print_mass(&mass, system))
+        };
+        for text in [
+            "10.75 kg",
+            "47.00 kg",
+            "2 kg",
+            "0.2 ± 0.1 kg",
+            "38.85 ± 0.05 kg",
+        ] {
+            assert_eq!(shown(text, Metric), text);
+        }
+        assert_eq!(shown("50 g", Metric), "0.050 kg");
+        assert_eq!(shown("64 lb", Us), "64 lb");
+        assert_eq!(shown("11 oz", Us), "0.69 lb");
+        assert_eq!(shown("9 lb 4 oz", Us), "9.25 lb");
+        // 9.45 ÷ 0.453 592 37.
+        assert_eq!(shown("9.45 kg", Us), "20.83 lb");
     }
 
     #[test]

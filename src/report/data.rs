@@ -152,6 +152,8 @@ impl Default for DocumentDate {
 #[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub struct Footer {
+    /// What the document is: "Report", "Records".
+    pub kind: String,
     /// "2026-06-18".
     pub date: String,
     /// "Flake ice machine 1".

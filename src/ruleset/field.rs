@@ -49,6 +49,8 @@ pub enum Subject {
     InspectionCertified,
     /// Test of a repair and its result.
     RepairResult,
+    /// Test of a repair after normal operation, and its result.
+    FollowUpResult,
     /// Cause of a leak.
     Cause,
     /// Plan to retrofit or retire.
@@ -96,6 +98,7 @@ impl Subject {
             Subject::CheckResult => "leak check: date, method, result",
             Subject::InspectionCertified => "that all visible and accessible parts were inspected",
             Subject::RepairResult => "test of the repair and its result",
+            Subject::FollowUpResult => "follow-up verification test and its result",
             Subject::Cause => "cause of the leak",
             Subject::Plan => "plan to retrofit or retire",
             Subject::Extension => "request for an extension",
@@ -158,7 +161,7 @@ impl Subject {
                 F::Readings,
                 crate::vocabulary::readings_file::search::ALL_VISIBLE.entry(),
             ),
-            Subject::RepairResult => (
+            Subject::RepairResult | Subject::FollowUpResult => (
                 F::Findings,
                 "- proof: 16:50 electronic ld-2, no alarm".to_owned(),
             ),

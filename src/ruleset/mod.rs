@@ -25,7 +25,7 @@ pub use in_force::{
     covered_on, gwp_set_of, last_verification, method_of, plant_of, rules_of, statutory_rate,
 };
 pub use obligation::{Duty, Event, Obligation, Typed};
-pub use record::{Present, RecordRow, records};
+pub use record::{Present, RecordRow, look_in_words, records};
 pub use rule_set::{
     Cited, Exceedance, Measure, RULE_SETS, RuleSet, Size, is_chronic, trigger_percent,
 };

@@ -1,7 +1,9 @@
 //! What has to be on record of a system: each field with its place in the notes, or what is missing.
 
-use crate::job::{Book, Finding, Movement, Site, System, Visit};
-use crate::quantity::{Flavour, print, print_si};
+use crate::job::{Book, Finding, Movement, Search, Site, System, Visit};
+use crate::language::clock;
+use crate::notes::{Look, Proof};
+use crate::quantity::{print, print_mass};
 use crate::ruleset::deadline::obligations;
 use crate::ruleset::field::{Field, Subject};
 use crate::ruleset::in_force::{covered_on, rules_of, statutory_rate};
@@ -15,8 +17,11 @@ use crate::vocabulary::system_file::Status;
 use crate::vocabulary::visit_file::{Extension, Purpose};
 use crate::vocabulary::{FileKind, Word, book_file};
 use crate::working::account::account;
-use crate::working::outcome::is_leak;
-use jiff::civil::Date;
+use crate::working::outcome::{is_leak, moment_of};
+use crate::working::pressure_test::hold;
+use crate::working::repair_proof::{Ground, written};
+use crate::working::vacuum_test::{Acceptance, rise};
+use jiff::civil::{Date, DateTime};
 
 /// A field of the record.
 #[derive(Clone, Debug)]
@@ -79,9 +84,10 @@ pub fn records(
         for Field(subject, source) in rules.fields {
             walk.system_field(*subject, source, on);
         }
-        walk.due_fields(&obligations(site, system, visits, on), on);
+        let duties = obligations(site, system, visits, on);
+        walk.due_fields(&duties, on);
         for number in 0..visits {
-            walk.visit(number);
+            walk.visit(number, &duties);
         }
     }
     rows
@@ -100,6 +106,33 @@ fn here<T>(noted: Option<&Noted<T>>) -> Option<Present> {
         value: None,
         span: noted.span,
     })
+}
+
+fn day(noted: Option<&Noted<Date>>) -> Option<Present> {
+    noted.map(|noted| Present::Here {
+        value: Some(noted.value.into()),
+        span: noted.span,
+    })
+}
+
+/// A moment with its day in full.
+fn at(civil: DateTime) -> Message {
+    Message::of("record-at")
+        .with("day", civil.date())
+        .with("clock", clock(civil))
+}
+
+/// Method, instrument and result of a look.
+pub fn look_in_words(look: &Look) -> Message {
+    let result = match &look.detail {
+        Some(detail) => format!("{}; {detail}", look.result),
+        None => look.result.clone(),
+    };
+    let with = look.with.as_ref().map_or("none", |with| &with.value);
+    Message::of("event-look")
+        .phrase("method", look.method.value.word())
+        .with("with", with)
+        .with("result", result)
 }
 
 /// A word of a closed list, said in the reader's language.
@@ -175,7 +208,7 @@ impl Walk<'_, '_> {
             Subject::Operator => here(site.and_then(|s| s.operator.as_ref())),
             Subject::Address => here(site.and_then(|s| s.address.as_ref())),
             Subject::Telephone => here(site.and_then(|s| s.telephone.as_ref())),
-            Subject::Installed => here(system.and_then(|s| s.installed.as_ref())),
+            Subject::Installed => day(system.and_then(|s| s.installed.as_ref())),
             Subject::Category => system.and_then(|s| chosen(s.category)),
             Subject::Company => here(contractor.and_then(|c| c.name.as_ref())),
             Subject::CompanyCertificate => here(contractor.and_then(|c| c.certificate.as_ref())),
@@ -184,7 +217,15 @@ impl Walk<'_, '_> {
                     let note = self.system.in_force(circuit, on).map(|entry| &entry.note);
                     let present = match subject {
                         Subject::Refrigerant => here(note.and_then(|n| n.refrigerant.as_ref())),
-                        Subject::FullCharge => here(note.and_then(|n| n.full_charge.as_ref())),
+                        Subject::FullCharge => {
+                            let full = note.and_then(|n| n.full_charge.as_ref());
+                            full.map(|full| Present::Here {
+                                value: Some(Text::Figure(
+                                    print_mass(&full.value, self.site.units).to_string(),
+                                )),
+                                span: full.span,
+                            })
+                        }
                         _ => here(note.and_then(|n| n.full_charge_by.as_ref())),
                     };
                     let name = self.circuit(circuit);
@@ -198,11 +239,9 @@ impl Walk<'_, '_> {
                     return;
                 }
                 let checked = system.iter().flat_map(|s| &s.leak_detection_checked);
-                here(
-                    checked
-                        .filter(|day| day.value <= on)
-                        .max_by_key(|day| day.value),
-                )
+                day(checked
+                    .filter(|day| day.value <= on)
+                    .max_by_key(|day| day.value))
             }
             Subject::Mothballed => {
                 for (number, circuit) in self.system.circuits.iter().enumerate() {
@@ -210,7 +249,10 @@ impl Walk<'_, '_> {
                         let status = entry.note.status.map(|status| status.value);
                         if status == Some(Status::Mothballed) && entry.from.value.date() <= on {
                             let name = self.circuit(number);
-                            let present = here(Some(&entry.from));
+                            let present = Some(Present::Here {
+                                value: Some(entry.from.value.date().into()),
+                                span: entry.from.span,
+                            });
                             self.push((subject, source), (None, Some(number)), name, present);
                         }
                     }
@@ -223,21 +265,35 @@ impl Walk<'_, '_> {
         self.push((subject, source), (None, None), name, of_all);
     }
 
-    /// Plans and reports that fell due, or are there already.
+    /// What the rule asks for of a kind.
+    fn of_rule<'d>(
+        &self,
+        duties: &'d [Obligation],
+        kind: Duty,
+    ) -> impl Iterator<Item = &'d Obligation> + use<'d> {
+        let word = self.rules.word;
+        let of_rule = move |duty: &&Obligation| duty.rules.is_some_and(|r| r.word == word);
+        let of_kind = duties.iter().filter(move |duty| duty.duty == kind);
+        of_kind.filter(of_rule)
+    }
+
+    /// Plans, reports and follow-up tests that fell due, and the plans and reports that are there.
     fn due_fields(&mut self, duties: &[Obligation], on: Date) {
         for Field(subject, source) in self.rules.fields {
             let kind = match subject {
                 Subject::Plan => Duty::Plan,
                 Subject::ChronicReport => Duty::Report,
+                // One that was made stands with the visit that made it.
+                Subject::FollowUpResult => Duty::FollowUp,
                 _ => continue,
             };
-            let asked = duties.iter().filter(|duty| {
-                duty.duty == kind
-                    && duty
-                        .rules
-                        .is_some_and(|rules| rules.word == self.rules.word)
-                    && (duty.done.is_some() || duty.by < on)
+            let at_visit = kind == Duty::FollowUp;
+            let asked = self.of_rule(duties, kind);
+            let asked = asked.filter(|duty| match duty.done {
+                Some(_) => !at_visit,
+                None => duty.by < on,
             });
+            let asked: Vec<&Obligation> = asked.collect();
             for duty in asked {
                 let present = duty.done.as_ref().map(|done| Present::Here {
                     value: Some(
@@ -246,12 +302,12 @@ impl Walk<'_, '_> {
                         } else {
                             "record-reported"
                         })
-                        .with("day", done.day.to_string())
+                        .with("day", done.day)
                         .into(),
                     ),
                     span: done.span,
                 });
-                let about = Message::of("record-due-by").with("day", duty.by.to_string());
+                let about = Message::of("record-due-by").with("day", duty.by);
                 self.push(
                     (*subject, source),
                     (None, duty.circuit),
@@ -262,7 +318,7 @@ impl Walk<'_, '_> {
         }
     }
 
-    fn visit(&mut self, number: usize) {
+    fn visit(&mut self, number: usize, duties: &[Obligation]) {
         let Some(visit) = self.system.visits.get(number) else {
             return;
         };
@@ -308,6 +364,7 @@ impl Walk<'_, '_> {
                         self.repair(key, number, finding);
                     }
                 }
+                Subject::FollowUpResult => self.follow_up(key, number, visit, duties),
                 _ => {}
             }
         }
@@ -326,7 +383,13 @@ impl Walk<'_, '_> {
                 Subject::Person => here(person.and_then(|p| p.name.as_ref())),
                 _ => here(person.and_then(|p| p.certificate.as_ref())),
             };
-            self.push(key, (Some(number), None), id.to_string().into(), present);
+            let certificate = key.0 == Subject::PersonCertificate;
+            let about = if certificate || present.is_none() {
+                self.book.person_name(id)
+            } else {
+                String::new()
+            };
+            self.push(key, (Some(number), None), about.into(), present);
         }
     }
 
@@ -341,22 +404,36 @@ impl Walk<'_, '_> {
         }
     }
 
-    /// Asked for where a repair or work on a part was done.
+    /// Asked for where a repair or work on a part was done, each part with the work on it.
     fn parts(&mut self, key: (Subject, &'static str), number: usize, visit: &Visit) {
         let work = visit.note.iter().flat_map(|note| &note.work);
+        let parts: Vec<_> = work
+            .filter_map(|work| Some((work.part.as_ref()?, work.work.as_ref())))
+            .collect();
         let repaired = visit.findings.iter().any(|f| !f.note.repairs.is_empty());
-        let first = work.clone().find_map(|w| w.part.as_ref());
-        if first.is_some() || repaired {
-            let about = work
-                .filter_map(|w| w.part.as_ref())
-                .map(|part| part.value.as_str())
-                .collect::<Vec<_>>()
-                .join("; ");
-            self.push(key, (Some(number), None), about.into(), here(first));
+        if parts.is_empty() && repaired {
+            self.push(key, (Some(number), None), "".into(), None);
+        }
+        for (part, work) in parts {
+            let value = work.map_or_else(
+                || part.value.as_str().into(),
+                |work| {
+                    Message::of("record-part")
+                        .with("part", part.value.as_str())
+                        .with("work", work.value.as_str())
+                        .into()
+                },
+            );
+            let present = Present::Here {
+                value: Some(value),
+                span: part.span,
+            };
+            self.push(key, (Some(number), None), "".into(), Some(present));
         }
     }
 
-    /// Asked for at a leak check, by its purpose or by what was searched.
+    /// Asked for at a leak check, by its purpose or by what was searched. A search that says it did not
+    /// go over all that is visible and accessible is none, and fills nothing.
     fn check(
         &mut self,
         key: (Subject, &'static str),
@@ -369,38 +446,49 @@ impl Walk<'_, '_> {
             .as_ref()
             .and_then(|note| note.purpose)
             .is_some_and(|purpose| purpose.value == Purpose::PeriodicCheck);
-        let whole = circuits
+        let checked: Vec<usize> = circuits
             .iter()
-            .find_map(|circuit| whole_check(visit, *circuit));
-        if !periodic && whole.is_none() {
+            .copied()
+            .filter(|circuit| whole_check(visit, *circuit).is_some())
+            .collect();
+        let in_part = |search: &Search| search.note.all_visible.is_some_and(|all| !all.value);
+        let none = checked.is_empty() && visit.searches.iter().any(in_part);
+        if none || (!periodic && checked.is_empty()) {
             return;
         }
+        let whole = checked
+            .first()
+            .and_then(|circuit| whole_check(visit, *circuit));
         let search = whole.or(visit.searches.first());
         let present = match key.0 {
-            Subject::CheckResult => {
-                here(search.and_then(|s| s.note.method.as_ref())).map(|present| match present {
-                    Present::Here { span, .. } => Present::Here {
-                        value: search.and_then(|s| s.note.method).map(|method| {
-                            let leaks = visit.findings.iter().filter(|f| is_leak(f)).count();
-                            Message::of("record-leaks-found")
-                                .phrase("method", method.value.word())
-                                .with("leaks", leaks)
-                                .into()
-                        }),
-                        span,
-                    },
-                    missing @ Present::Missing { .. } => missing,
-                })
-            }
-            _ => visit.searches.iter().find_map(|search| {
-                let all = search.note.all_visible.as_ref()?;
+            Subject::CheckResult => search.and_then(|search| {
+                let method = search.note.method?;
+                let leaks = visit.findings.iter().filter(|f| is_leak(f)).count();
+                let value = Message::of("record-leaks-found")
+                    .with("day", search.started.value.date())
+                    .phrase("method", method.value.word())
+                    .with("leaks", leaks);
                 Some(Present::Here {
-                    value: Some(Text::Phrase(if all.value { "true" } else { "false" })),
+                    value: Some(value.into()),
+                    span: method.span,
+                })
+            }),
+            _ => whole.into_iter().chain(&visit.searches).find_map(|search| {
+                let all = search.note.all_visible.as_ref()?;
+                let yes = if all.value { "answer-yes" } else { "answer-no" };
+                Some(Present::Here {
+                    value: Some(Message::of(yes).into()),
                     span: all.span,
                 })
             }),
         };
-        self.push(key, (Some(number), None), "".into(), present);
+        let several = self.system.several_circuits();
+        let about = checked
+            .iter()
+            .filter(|_| several)
+            .map(|circuit| self.circuit(*circuit))
+            .collect();
+        self.push(key, (Some(number), None), Text::List(about), present);
     }
 
     fn movement(&mut self, key: (Subject, &'static str), number: usize, movement: &Movement) {
@@ -476,10 +564,16 @@ impl Walk<'_, '_> {
     }
 
     fn moved(&self, movement: &Movement) -> Message {
-        let mass = print_si(Flavour::Mass, movement.amount.kg(), None, self.site.units);
+        let gas = self.book.refrigerant_moved(self.system, movement);
+        let mass = Message::of("record-of-gas")
+            .figure(
+                "mass",
+                print_mass(&movement.amount.measured(), self.site.units),
+            )
+            .with("refrigerant", gas.map_or("none", |gas| gas.designation));
         Message::of("record-moved")
-            .figure("mass", mass)
-            .with("day", movement.at.value.date().to_string())
+            .with("mass", mass)
+            .with("day", movement.at.value.date())
     }
 
     fn leak_rate(&mut self, key: (Subject, &'static str), number: usize, circuit: usize) {
@@ -508,22 +602,135 @@ impl Walk<'_, '_> {
     }
 
     fn repair(&mut self, key: (Subject, &'static str), number: usize, finding: &Finding) {
-        use crate::notes::Proof;
         let note = &finding.note;
-        let about = note
-            .point
-            .as_ref()
-            .map_or_else(|| note.title.clone(), |id| id.value.to_string());
         let present = match key.0 {
-            Subject::Cause => here(note.cause.as_ref()),
-            _ => note.proofs.last().map(|proof| Present::Here {
-                value: None,
-                span: match proof {
-                    Proof::Look(look) => look.span,
-                    Proof::Named(name) => name.span,
-                },
+            Subject::Cause => note.cause.as_ref().map(|cause| Present::Here {
+                value: Some(cause.value.as_str().into()),
+                span: cause.span,
             }),
+            _ => self.proofs(number, finding),
         };
+        let about = self.place(finding);
         self.push(key, (Some(number), finding.circuit), about.into(), present);
+    }
+
+    fn place(&self, finding: &Finding) -> String {
+        let point = finding.note.point.as_ref();
+        let registered = point.filter(|point| self.system.points.get(&point.value).is_some());
+        registered.map_or_else(
+            || finding.note.title.clone(),
+            |point| self.system.point_name(&point.value),
+        )
+    }
+
+    /// Every proof of a finding with its time and what it showed, in order of time.
+    fn proofs(&self, number: usize, finding: &Finding) -> Option<Present> {
+        let visit = self.system.visits.get(number)?;
+        let proofs = &finding.note.proofs;
+        let span = match proofs.last()? {
+            Proof::Look(look) => look.span,
+            Proof::Named(name) => name.span,
+        };
+        let told = proofs.iter().map(|proof| self.proof(visit, proof));
+        let mut told: Vec<(Option<DateTime>, Message)> = told.collect();
+        told.sort_by_key(|(at, _)| *at);
+        let told = told.into_iter().map(|(_, told)| told);
+        let value = told.reduce(|first, then| {
+            let message = Message::of("record-and-then").with("first", first);
+            message.with("next", then)
+        })?;
+        Some(Present::Here {
+            value: Some(value.into()),
+            span,
+        })
+    }
+
+    fn proof(&self, visit: &Visit, proof: &Proof) -> (Option<DateTime>, Message) {
+        let told = |civil: DateTime, what: Message| {
+            let message = Message::of("record-proof").with("at", at(civil));
+            (Some(civil), message.with("what", what))
+        };
+        match written(visit, proof).map(|clearance| clearance.ground) {
+            Some(Ground::Look(look)) => told(moment_of(visit, look.at.value), look_in_words(look)),
+            Some(Ground::Pressure(test)) => {
+                let verdict = self.system.circuits.get(test.circuit).map(|circuit| {
+                    let hold = hold(test, circuit, visit);
+                    let size = hold.limit.map(|limit| limit.value.print(self.site.units));
+                    hold.verdict.short(&size.unwrap_or_default())
+                });
+                let test_of = Message::of("record-pressure-test").with("test", test.id.0.as_str());
+                let what = match verdict {
+                    Some(verdict) => test_of.with("verdict", verdict),
+                    None => test_of.with("verdict", ""),
+                };
+                told(test.end.at.value.civil, what)
+            }
+            Some(Ground::Vacuum(test)) => {
+                let met = match rise(test, self.system, visit).acceptance {
+                    Acceptance::Met => "met",
+                    Acceptance::NotMet => "not-met",
+                    Acceptance::TooShort | Acceptance::NoLimit => "open",
+                };
+                let what = Message::of("record-vacuum-test").with("test", test.id.0.as_str());
+                told(test.end.at.value.civil, what.with("limit", met))
+            }
+            Some(Ground::Search(search)) => {
+                let id = search.note.id.as_ref();
+                let id = id.map(|id| id.value.to_string()).unwrap_or_default();
+                let what = Message::of("proof-search").with("name", id);
+                told(search.ended.value.civil, what)
+            }
+            None => {
+                let name = match proof {
+                    Proof::Named(name) => name.value.to_string(),
+                    Proof::Look(look) => look.result.clone(),
+                };
+                (None, Message::of("proof-search").with("name", name))
+            }
+        }
+    }
+
+    /// The follow-up verification tests that a visit made: of each place that it looked at again.
+    fn follow_up(
+        &mut self,
+        key: (Subject, &'static str),
+        number: usize,
+        visit: &Visit,
+        duties: &[Obligation],
+    ) {
+        let mut told = Vec::new();
+        for duty in self.of_rule(duties, Duty::FollowUp) {
+            let here = |day: Date| day >= visit.name.date && day <= visit.last_day();
+            let Some(done) = duty.done.as_ref().filter(|done| here(done.day)) else {
+                continue;
+            };
+            if told.contains(&(duty.circuit, done.span)) {
+                continue;
+            }
+            told.push((duty.circuit, done.span));
+            let of_circuit = |f: &&Finding| f.circuit.is_none() || f.circuit == duty.circuit;
+            let again = |f: &&Finding| f.note.repairs.is_empty() && !f.note.proofs.is_empty();
+            let places: Vec<&Finding> = visit
+                .findings
+                .iter()
+                .filter(of_circuit)
+                .filter(again)
+                .collect();
+            for finding in &places {
+                let present = self.proofs(number, finding);
+                let about = self.place(finding);
+                self.push(key, (Some(number), duty.circuit), about.into(), present);
+            }
+            if places.is_empty() {
+                let value = Message::of("record-looked-again").with("day", done.day);
+                let present = Present::Here {
+                    value: Some(value.into()),
+                    span: done.span,
+                };
+                let circuit = duty.circuit.map(|circuit| self.circuit(circuit));
+                let about = circuit.unwrap_or_else(|| "".into());
+                self.push(key, (Some(number), duty.circuit), about, Some(present));
+            }
+        }
     }
 }

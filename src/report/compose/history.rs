@@ -135,7 +135,7 @@ pub fn history(site: &Site, system: &System, last: usize, words: &Words) -> Opti
                 .account
                 .complete_since
                 .map(|since| since.date().to_string()),
-            years: years(system, &circuit.account),
+            years: years(system, circuit.circuit, &circuit.account),
             co2e_lost_kg: co2e_by_year(system, &figures, circuit.circuit),
         })
         .collect();

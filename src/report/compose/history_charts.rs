@@ -1,5 +1,6 @@
 //! The charts of a history, each with the table of its numbers.
 
+use crate::history::Year;
 use crate::quantity::{Flavour, print_as, print_si};
 use crate::report::chart::ticks;
 use crate::report::compose::account::{columns, mass_unit};
@@ -137,6 +138,18 @@ pub(super) fn refrigerant(
     if circuit.years.is_empty() {
         return None;
     }
+    let first = circuit.years.first().map(|year| year.refrigerant);
+    let several = circuit
+        .years
+        .iter()
+        .any(|year| Some(year.refrigerant) != first);
+    let named = |year: &Year| {
+        if several {
+            format!("{}\u{a0}{}", year.year, year.refrigerant)
+        } else {
+            year.year.to_string()
+        }
+    };
     let groups: Vec<_> = shown(&circuit.years, 8)
         .iter()
         .map(|year| {
@@ -151,7 +164,7 @@ pub(super) fn refrigerant(
                 .filter(|(kg, _)| *kg > 0.0)
                 .filter_map(|(kg, fill)| mass(kg).map(|(value, label)| (value, label, fill)))
                 .collect();
-            (year.year.to_string(), bars)
+            (named(year), bars)
         })
         .collect();
     let mut chart = bars(scene, &groups, &[]);
@@ -160,6 +173,27 @@ pub(super) fn refrigerant(
     chart.caption = scene.word("refrigerant-caption");
     chart.alt = scene.word("refrigerant-alt");
     let printed_mass = |kg: f64| mass(kg).map_or_else(String::new, |(_, printed)| printed);
+    // Where others may have added some, or some was missing at a change, no addition is no knowledge.
+    let leaked = |year: &Year| {
+        let known = year.complete && year.missing_at_retrofit_kg.is_none();
+        if known || year.leaked_kg > 0.0 {
+            printed_mass(year.leaked_kg)
+        } else {
+            scene.word("not-known")
+        }
+    };
+    let missing = circuit.years.iter().filter_map(|year| {
+        let missing = year.missing_at_retrofit_kg.filter(|kg| *kg > 0.005)?;
+        let in_unit = |kg: f64| format!("{}\u{a0}{unit}", printed_mass(kg));
+        let message = Message::of("refrigerant-missing-at-change")
+            .with("year", year.year.to_string())
+            .with("missing", in_unit(missing))
+            .with("full", in_unit(year.retrofit_charge_kg));
+        Some(scene.say(&message))
+    });
+    let notes: Vec<String> = std::iter::once(scene.word("refrigerant-note"))
+        .chain(missing)
+        .collect();
     Some(ChartWithTable {
         title: titled(scene, "refrigerant-by-year", choice),
         chart,
@@ -180,7 +214,7 @@ pub(super) fn refrigerant(
                 .years
                 .iter()
                 .map(|year| {
-                    let mut name = year.year.to_string();
+                    let mut name = named(year);
                     if !year.complete {
                         name.push('*');
                     }
@@ -190,11 +224,11 @@ pub(super) fn refrigerant(
                         printed_mass(year.charged_by_others_kg),
                         printed_mass(year.recovered_kg),
                         printed_mass(year.recovered_by_others_kg),
-                        printed_mass(year.leaked_kg),
+                        leaked(year),
                     ])
                 })
                 .collect(),
-            note: scene.word("refrigerant-note"),
+            note: notes.join(" "),
         },
     })
 }

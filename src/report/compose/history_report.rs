@@ -1,7 +1,7 @@
 //! The history of a system or a site composed for print: time lines of points, charts, and their tables.
 
-use crate::history::PointHistory;
-use crate::quantity::print;
+use crate::history::{PointHistory, State, by_whom};
+use crate::quantity::print_mass;
 use crate::report::compose::account::columns;
 use crate::report::compose::history::{HistoryData, history};
 use crate::report::compose::history_charts::{
@@ -10,9 +10,9 @@ use crate::report::compose::history_charts::{
 use crate::report::compose::history_time_line::{legend, time_line};
 use crate::report::compose::scene::Scene;
 use crate::report::compose::{contractor, document};
-use crate::report::data::{ColumnKind, Head, Table};
+use crate::report::data::{Chart, ColumnKind, Head, Table};
 use crate::report::history_data::{HistoryChapter, HistoryReport};
-use crate::text::Message;
+use crate::text::{Message, capital};
 use crate::vocabulary::Word;
 
 /// Composes the history of a system up to and with the visit of a scene.
@@ -30,8 +30,11 @@ pub fn site_history(scenes: &[Scene<'_>], draft: bool) -> Option<HistoryReport> 
     let last = scenes.iter().max_by_key(|scene| scene.visit.last_day())?;
     let chapters: Vec<Chapter<'_>> = scenes.iter().map(Chapter::of).collect::<Option<_>>()?;
     let mut report = framed(last, last.site.name(), draft);
-    report.lead = vec![last.say(&Message::of("history-site-lead").with("systems", scenes.len()))];
     report.cures = cures(last, &chapters);
+    let lead = Message::of("history-site-lead")
+        .with("systems", scenes.len())
+        .with("cures", yes_no(!report.cures.rows.is_empty()));
+    report.lead = vec![last.say(&lead)];
     if report.cures.rows.is_empty() {
         report.lead.push(last.word("history-nothing-came-back"));
     }
@@ -52,6 +55,8 @@ fn framed(scene: &Scene<'_>, name: &str, draft: bool) -> HistoryReport {
         .with("day", day);
     document.title = scene.say(&title).replace('\u{a0}', " ");
     name.clone_into(&mut document.footer.system);
+    document.footer.kind = scene.word("history-kind");
+    document.footer.date = scene.words().day(day);
     HistoryReport {
         document,
         contractor: contractor(scene),
@@ -103,6 +108,10 @@ impl<'a> Chapter<'a> {
         }
         charts.extend(rates(scene, data));
         charts.extend(test_limits(scene, data));
+        // A single bar tells no more than its row of the table.
+        for part in charts.iter_mut().filter(|part| part.chart.bars.len() < 2) {
+            part.chart = Chart::default();
+        }
         HistoryChapter {
             title,
             lead: lead(scene, data),
@@ -128,15 +137,17 @@ impl<'a> Chapter<'a> {
         let rows = self.worst_first().into_iter().map(|(place, life)| {
             let held = life.spells.iter().filter_map(|spell| spell.held);
             let held: Vec<String> = held.map(|days| days.to_string()).collect();
-            let looked = life.last_look().map(|step| step.until.to_string());
+            let looked = life.last_look();
+            let looked = looked.map(|step| self.scene.words().day(step.until));
             row(vec![
                 place.clone(),
                 life.of_this_part().count().to_string(),
                 held.join(", "),
                 looked.unwrap_or_default(),
-                self.scene.words().text(&life.state.describe()),
+                stands(self.scene, life),
             ])
         });
+        let cures = self.lives.iter().any(|(_, life)| life.needs_cure());
         Table {
             title: String::new(),
             columns: columns(
@@ -150,9 +161,29 @@ impl<'a> Chapter<'a> {
                 ],
             ),
             rows: rows.collect(),
-            note: self.scene.word("history-points-note"),
+            note: self
+                .scene
+                .say(&Message::of("history-points-note").with("cures", yes_no(cures))),
         }
     }
+}
+
+fn yes_no(is: bool) -> &'static str {
+    if is { "yes" } else { "no" }
+}
+
+/// How a point stands at the last visit; the day of its own last look stands beside it.
+fn stands(scene: &Scene<'_>, life: &PointHistory) -> String {
+    match life.state {
+        State::NotLookedAt => scene.word("point-not-looked-at-then"),
+        ref state => scene.words().text(&state.describe()),
+    }
+}
+
+/// A day as the language writes it.
+fn in_full(scene: &Scene<'_>, day: &str) -> String {
+    day.parse()
+        .map_or_else(|_| day.to_owned(), |day| scene.words().day(day))
 }
 
 /// Points of several systems that need a lasting cure, those that leaked most often first.
@@ -168,7 +199,7 @@ fn cures(scene: &Scene<'_>, chapters: &[Chapter<'_>]) -> Table {
             chapter.scene.system.name().to_owned(),
             place.clone(),
             life.of_this_part().count().to_string(),
-            chapter.scene.words().text(&life.state.describe()),
+            stands(chapter.scene, life),
         ])
     });
     Table {
@@ -206,7 +237,7 @@ fn systems(scene: &Scene<'_>, chapters: &[Chapter<'_>]) -> Table {
             chapter.data.visits.len().to_string(),
             leaked.to_string(),
             scene.figure(crate::working::rounded(tonnes, 2)),
-            last.map(|visit| visit.day.clone()).unwrap_or_default(),
+            last.map_or_else(String::new, |visit| in_full(scene, &visit.day)),
             last.map(|visit| visit.outcome.clone()).unwrap_or_default(),
         ])
     });
@@ -260,13 +291,15 @@ fn earlier(scene: &Scene<'_>) -> Table {
         };
         let mass = note.mass.as_ref();
         Some(row(vec![
-            entry.at.value.date().to_string(),
+            scene.words().day(entry.at.value.date()),
             scene.words().phrase(note.what?.value.word()),
             place,
             mass.map_or_else(String::new, |mass| {
-                scene.figure(print(&mass.value, scene.site.units))
+                scene.figure(print_mass(&mass.value, scene.site.units))
             }),
-            text(&note.by),
+            note.by.as_ref().map_or_else(String::new, |by| {
+                capital(&scene.words().text(&by_whom(&by.value)))
+            }),
             text(&note.source),
         ]))
     });
@@ -303,10 +336,7 @@ fn visits(scene: &Scene<'_>, data: &HistoryData) -> Table {
             .visits
             .iter()
             .map(|visit| {
-                let day = visit
-                    .day
-                    .parse()
-                    .map_or_else(|_| visit.day.clone(), |day| scene.words().day(day));
+                let day = in_full(scene, &visit.day);
                 row(vec![day, visit.purpose.clone(), visit.outcome.clone()])
             })
             .collect(),

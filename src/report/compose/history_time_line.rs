@@ -134,10 +134,10 @@ impl Together {
         let told = meaning(&self.letters, words);
         let message = match self.days.as_slice() {
             [first, .., last] => Message::of("mark-times")
-                .with("first", first.to_string())
-                .with("last", last.to_string())
+                .with("first", *first)
+                .with("last", *last)
                 .with("times", self.days.len()),
-            [day] => Message::of("mark-once").with("day", day.to_string()),
+            [day] => Message::of("mark-once").with("day", *day),
             [] => return told,
         };
         words.say(&message.with("told", told))

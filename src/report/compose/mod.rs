@@ -128,6 +128,7 @@ fn document(scene: &Scene<'_>, draft: bool) -> Document {
             day: u8::try_from(last.day()).unwrap_or(1),
         },
         footer: Footer {
+            kind: scene.word("page-report"),
             date: last.to_string(),
             system: system.to_owned(),
             issue: String::new(),

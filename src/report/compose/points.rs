@@ -1,6 +1,6 @@
 //! Every point looked at or worked on, and the places that were not reached.
 
-use crate::history::PointHistory;
+use crate::history::{PointHistory, State};
 use crate::job::Finding;
 use crate::quantity::{Flavour, LeakRate, Quantity};
 use crate::report::compose::scene::Scene;
@@ -53,11 +53,14 @@ pub fn points(scene: &Scene<'_>) -> Points {
     };
     for (point, days) in scene.holding() {
         if !listed(point) {
-            add(
-                scene.system.point_name(point),
-                PointState::Holding,
-                scene.say(&Message::of("point-holds").with("days", days)),
-            );
+            let state = scene.life(point).state;
+            let said = match state {
+                State::RepairedHolding {
+                    replaced: Some(_), ..
+                } => words.text(&state.describe()),
+                _ => scene.say(&Message::of("point-holds").with("days", days)),
+            };
+            add(scene.system.point_name(point), PointState::Holding, said);
         }
     }
     let named: Vec<String> = scene

@@ -1,7 +1,7 @@
 //! The records of a system composed for an inspector: its plate, each rule with its fields, and the
 //! events in order of time.
 
-use crate::quantity::print;
+use crate::quantity::print_mass;
 use crate::report::compose::legal;
 use crate::report::compose::record_events::events;
 use crate::report::compose::scene::Scene;
@@ -26,7 +26,8 @@ pub fn records_pack(scene: &Scene<'_>, rows: &[RecordRow], on: Date) -> RecordsP
         month: u8::try_from(on.month()).unwrap_or(1),
         day: u8::try_from(on.day()).unwrap_or(1),
     };
-    document.footer.date = on.to_string();
+    document.footer.kind = scene.word("records-kind");
+    document.footer.date = scene.words().day(on);
     RecordsPack {
         document,
         contractor: contractor(scene),
@@ -149,7 +150,7 @@ fn charge(scene: &Scene<'_>, circuit: usize) -> Option<String> {
     let entry = scene.system.in_force(circuit, scene.visit.last_day())?;
     let refrigerant = entry.refrigerant.map(|gas| gas.designation.to_owned());
     let full = entry.note.full_charge.as_ref();
-    let full = full.map(|mass| scene.figure(print(&mass.value, scene.site.units)));
+    let full = full.map(|mass| scene.figure(print_mass(&mass.value, scene.site.units)));
     let figures = scene
         .figures
         .circuits

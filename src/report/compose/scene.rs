@@ -150,6 +150,7 @@ impl<'a> Scene<'a> {
                 State::RepairedHolding {
                     days,
                     at_place: true,
+                    ..
                 } => Some((point, days)),
                 _ => None,
             })

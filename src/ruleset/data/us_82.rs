@@ -67,6 +67,7 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
         Field(Subject::InspectionCertified, "82.157(l)(3)"),
         Field(Subject::CheckResult, "82.157(l)(3)"),
         Field(Subject::RepairResult, "82.157(l)(5)"),
+        Field(Subject::FollowUpResult, "82.157(l)(5)"),
         Field(Subject::DetectionCheck, "82.157(l)(4)"),
         Field(Subject::Plan, "82.157(l)(6)"),
         Field(Subject::Extension, "82.157(l)(7)"),

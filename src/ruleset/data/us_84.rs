@@ -80,6 +80,7 @@ pub(in crate::ruleset) static RULES: RuleSet = RuleSet {
         Field(Subject::InspectionCertified, "84.106(l)(5)"),
         Field(Subject::CheckResult, "84.106(l)(5)"),
         Field(Subject::RepairResult, "84.106(l)(7)"),
+        Field(Subject::FollowUpResult, "84.106(l)(7)"),
         Field(Subject::DetectionCheck, "84.106(l)(6)"),
         Field(Subject::Plan, "84.106(l)"),
         Field(Subject::Extension, "84.106(l)"),

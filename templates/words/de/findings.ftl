@@ -61,6 +61,12 @@ point-not-retested = repariert, seit { $days ->
     [one] { $days } Tag
    *[other] { $days } Tagen
 } nicht nachkontrolliert
+point-replaced = am { $day } ersetzt
+point-replaced-holding = am { $day } ersetzt; seitdem nichts gefunden{ $section-only ->
+    [yes] , nur nach einer Prüfung des Abschnitts
+   *[no] { "" }
+}
+point-replaced-not-looked-at = am { $day } ersetzt; seitdem nicht kontrolliert
 point-left-open = { $suspect ->
     [yes] Verdacht noch nicht geklärt
    *[no] noch nicht repariert

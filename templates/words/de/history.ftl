@@ -3,9 +3,15 @@
 history-kind = Historie
 history-title = Historie: { $name }, Stand { $day }
 as-at = Stand { $day }
-history-site-lead = { $systems ->
-    [one] Eine Anlage dieses Standorts: zuerst, was dauerhaft instand gesetzt werden muss, dann ihr Kapitel.
-   *[other] { CAPITAL(SPELLED($systems)) } Anlagen dieses Standorts: zuerst, was dauerhaft instand gesetzt werden muss, dann ein Kapitel für jede.
+history-site-lead = { $cures ->
+    [yes] { $systems ->
+        [one] Eine Anlage dieses Standorts: zuerst, was dauerhaft instand gesetzt werden muss, dann ihr Kapitel.
+       *[other] { CAPITAL(SPELLED($systems)) } Anlagen dieses Standorts: zuerst, was dauerhaft instand gesetzt werden muss, dann ein Kapitel für jede.
+    }
+   *[no] { $systems ->
+        [one] Eine Anlage dieses Standorts mit ihrem Kapitel.
+       *[other] { CAPITAL(SPELLED($systems)) } Anlagen dieses Standorts, jede mit einem Kapitel.
+    }
 }
 history-nothing-came-back = Nach diesen Notizen war kein Teil, das jetzt eingebaut ist, mehr als einmal undicht, und keines wurde undicht zurückgelassen.
 history-absence = Wo nichts aufgezeichnet ist, kann dennoch ein Leck gewesen sein: Ein Jahr ohne Eintrag ist eines, von dem nichts notiert ist, nicht eines ohne Leck.
@@ -22,10 +28,14 @@ history-complete-unknown = { $circuit ->
     [none] Die Notizen nennen keinen Tag, von dem an die Kältemittelbilanz vollständig ist.
    *[other] Kreislauf { $circuit }: Die Notizen nennen keinen Tag, von dem an die Kältemittelbilanz vollständig ist.
 }
-history-points-note = Zuerst stehen die Stellen, die dauerhaft instand gesetzt werden müssen. Gezählt sind die Lecks des Teils, das jetzt eingebaut ist; mit einem neuen Teil beginnt die Zählung neu. Die Tage zählen von jeder Reparatur bis zu dem Tag, an dem das Leck dort wieder gefunden wurde.
+history-points-note = { $cures ->
+    [yes] Zuerst stehen die Stellen, die dauerhaft instand gesetzt werden müssen.{ " " }
+   *[no] { "" }
+}Gezählt sind die Lecks des Teils, das jetzt eingebaut ist; mit einem neuen Teil beginnt die Zählung neu. Die Tage zählen von jeder Reparatur bis zu dem Tag, an dem das Leck dort wieder gefunden wurde.
 history-cures-note = Eine Stelle muss dauerhaft instand gesetzt werden, wenn das jetzt eingebaute Teil mehr als einmal undicht war oder sein Leck nicht oder nur vorläufig repariert wurde.
 history-systems-note = Verloren ist, was bei Einsätzen in diesem Anlagenbuch fehlte, in allen Jahren.
 history-earlier-note = Übernommen aus Aufzeichnungen aus der Zeit vor diesem Anlagenbuch oder von anderen; in der Zeichnung mit * versehen.
+point-not-looked-at-then = bei diesem Besuch nicht kontrolliert
 
 # Spaltenköpfe.
 head-leaks = Lecks
@@ -55,6 +65,7 @@ head-rate = Rate
 head-against-trigger = Vergleich mit der Auslöseschwelle
 head-tested = Was geprüft wurde
 head-not-larger = Größtes noch mögliches Leck
+not-known = nicht bekannt
 
 # Diagramme und ihre Tabellen.
 chart-last-eight = Die letzten acht; alle stehen in der Tabelle.
@@ -65,7 +76,8 @@ refrigerant-by-year = { $circuit ->
 refrigerant-in = Kältemittel, { $unit }
 refrigerant-caption = Volle Säule: eingefüllt. Gestreift: von anderen oder nach früheren Aufzeichnungen eingefüllt. Weiß: zurückgewonnen. Gestrichelt: von anderen zurückgewonnen.
 refrigerant-alt = Säulen des in jedem Jahr eingefüllten und zurückgewonnenen Kältemittels; die Zahlen stehen in der Tabelle darunter.
-refrigerant-note = Entwichen ist, was bei den Einsätzen nachgefüllt werden musste, weil es fehlte, abzüglich des Zurückgewonnenen. * nicht jede Bewegung des Jahres ist bekannt.
+refrigerant-note = Entwichen ist, was bei den Einsätzen nachgefüllt werden musste, weil es fehlte, abzüglich des Zurückgewonnenen; was bei der Arbeit verloren ging, ist nicht darin und steht in keiner Spalte. * nicht jede Bewegung des Jahres ist bekannt.
+refrigerant-missing-at-change = Beim Wechsel des Kältemittels { $year } fehlten { $missing } an der Füllmenge von { $full }; sie stehen in keiner Spalte.
 co2e-by-year = { $circuit ->
     [none] Verlorenes CO₂-Äquivalent nach Jahren
    *[other] Verlorenes CO₂-Äquivalent nach Jahren, Kreislauf { $circuit }

@@ -77,6 +77,7 @@ phrase-leak-rate-and-method = Leckrate und Verfahren
 phrase-leak-check-date-method-result = Dichtheitskontrolle: Tag, Verfahren, Ergebnis
 phrase-that-all-visible-and-accessible-parts-were-inspected = dass alle sichtbaren und zugänglichen Teile untersucht wurden
 phrase-test-of-the-repair-and-its-result = Prüfung der Reparatur und ihr Ergebnis
+phrase-follow-up-verification-test-and-its-result = zweite Nachprüfung und ihr Ergebnis
 phrase-cause-of-the-leak = Ursache des Lecks
 phrase-plan-to-retrofit-or-retire = Plan zur Umstellung oder Stilllegung
 phrase-request-for-an-extension = Antrag auf Fristverlängerung

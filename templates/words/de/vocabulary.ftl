@@ -70,7 +70,7 @@ phrase-repaired-not-re-tested = repariert, nicht nachkontrolliert
 phrase-nothing-shown = kein Anzeichen eines Lecks
 phrase-not-looked-at = nicht kontrolliert
 phrase-taken-out = ausgebaut
-phrase-others = andere
+phrase-others = Dritte
 
 # Wie gut ein Leck belegt ist.
 phrase-presumed = vermutet

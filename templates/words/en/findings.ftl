@@ -63,6 +63,12 @@ point-not-retested = repaired, not re-tested for { $days ->
     [one] { $days } day
    *[other] { $days } days
 }
+point-replaced = part replaced { $day }
+point-replaced-holding = part replaced { $day }; nothing found since{ $section-only ->
+    [yes] , by a test of its section only
+   *[no] { "" }
+}
+point-replaced-not-looked-at = part replaced { $day }; not looked at since
 point-left-open = left open{ $suspect ->
     [yes] { " " }as a suspicion
    *[no] { "" }

@@ -3,9 +3,15 @@
 history-kind = History
 history-title = History of { $name }, as at { $day }
 as-at = as at { $day }
-history-site-lead = { $systems ->
-    [one] One system of this site: first what needs a lasting cure, then its chapter.
-   *[other] { CAPITAL(SPELLED($systems)) } systems of this site: first what needs a lasting cure, then a chapter for each.
+history-site-lead = { $cures ->
+    [yes] { $systems ->
+        [one] One system of this site: first what needs a lasting cure, then its chapter.
+       *[other] { CAPITAL(SPELLED($systems)) } systems of this site: first what needs a lasting cure, then a chapter for each.
+    }
+   *[no] { $systems ->
+        [one] One system of this site, and its chapter.
+       *[other] { CAPITAL(SPELLED($systems)) } systems of this site, with a chapter for each.
+    }
 }
 history-nothing-came-back = By these notes no part that is there now has leaked more than once, and none was left leaking.
 history-absence = The absence of a record is not the absence of a leak: a year without an entry is one of which nothing is noted, not one without a leak.
@@ -22,10 +28,14 @@ history-complete-unknown = { $circuit ->
     [none] The notes name no day from which the record of refrigerant is complete.
    *[other] Circuit { $circuit }: the notes name no day from which the record of refrigerant is complete.
 }
-history-points-note = Those that need a lasting cure come first. Leaks are of the part that is there now; a replaced part begins anew. Days are from each repair until the place was found leaking again.
+history-points-note = { $cures ->
+    [yes] Those that need a lasting cure come first.{ " " }
+   *[no] { "" }
+}Leaks are of the part that is there now; a replaced part begins anew. Days are from each repair until the place was found leaking again.
 history-cures-note = A place needs a lasting cure if the part that is there now has leaked more than once, or was left leaking or repaired only for the time being.
 history-systems-note = Lost is what visits of this book found missing, in all years.
 history-earlier-note = Taken over from records of before this book or of others; marked * where they are drawn.
+point-not-looked-at-then = not looked at on that visit
 
 # Heads of columns.
 head-leaks = Leaks
@@ -55,6 +65,7 @@ head-rate = Rate
 head-against-trigger = Against the trigger
 head-tested = What was tested
 head-not-larger = Not larger than
+not-known = not known
 
 # Charts and their tables.
 chart-last-eight = The last eight; all stand in the table.
@@ -65,7 +76,8 @@ refrigerant-by-year = { $circuit ->
 refrigerant-in = Refrigerant, { $unit }
 refrigerant-caption = Filled: charged. Striped: charged by others or in earlier records. White: recovered. Dashed: recovered by others.
 refrigerant-alt = Bars of the refrigerant charged and recovered in each year; the numbers stand in the table below.
-refrigerant-note = Leaked is what jobs had to add because it was missing, net of what they recovered. * not every movement of the year is known.
+refrigerant-note = Leaked is what jobs had to add because it was missing, net of what they recovered; what was lost while working is not in it and stands in no column. * not every movement of the year is known.
+refrigerant-missing-at-change = At the change of refrigerant in { $year }, { $missing } of the full charge of { $full } did not come out; that stands in no column.
 co2e-by-year = { $circuit ->
     [none] CO₂ equivalent lost by year
    *[other] CO₂ equivalent lost by year, circuit { $circuit }
@@ -83,7 +95,7 @@ rate-alt = { $trigger ->
 }
 rate-without-category = No category is noted, so that no trigger can be named.
 rate-without-rule = What each addition had to make up, per year of the time since the one before; no rule sets a trigger for this figure.
-test-limits = Pressure tests: nothing larger than
+test-limits = Largest leak each pressure test left possible
 test-limits-in = Largest leak left possible, { $unit }
 test-limits-alt = Bars of the largest leak that each pressure test left possible; the numbers stand in the table below.
 test-limits-note = Tests of a day stand from left to right in the order of this table.

@@ -61,6 +61,12 @@ point-not-retested = reparado, sin revisar de nuevo desde hace { $days ->
     [one] { $days } día
    *[other] { $days } días
 }
+point-replaced = pieza sustituida el { $day }
+point-replaced-holding = pieza sustituida el { $day }; nada hallado desde entonces{ $section-only ->
+    [yes] , solo por un ensayo de su tramo
+   *[no] { "" }
+}
+point-replaced-not-looked-at = pieza sustituida el { $day }; sin revisar desde entonces
 point-left-open = queda abierto{ $suspect ->
     [yes] { " " }como sospecha
    *[no] { "" }

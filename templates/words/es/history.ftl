@@ -3,9 +3,15 @@
 history-kind = Historial
 history-title = Historial: { $name }, a { $day }
 as-at = a { $day }
-history-site-lead = { $systems ->
-    [one] Una instalación de este emplazamiento: primero lo que necesita una reparación duradera, después su capítulo.
-   *[other] { CAPITAL(SPELLED($systems)) } instalaciones de este emplazamiento: primero lo que necesita una reparación duradera, después un capítulo para cada una.
+history-site-lead = { $cures ->
+    [yes] { $systems ->
+        [one] Una instalación de este emplazamiento: primero lo que necesita una reparación duradera, después su capítulo.
+       *[other] { CAPITAL(SPELLED($systems)) } instalaciones de este emplazamiento: primero lo que necesita una reparación duradera, después un capítulo para cada una.
+    }
+   *[no] { $systems ->
+        [one] Una instalación de este emplazamiento, con su capítulo.
+       *[other] { CAPITAL(SPELLED($systems)) } instalaciones de este emplazamiento, con un capítulo para cada una.
+    }
 }
 history-nothing-came-back = Según estas notas, ninguna pieza montada ahora ha tenido fuga más de una vez ni se ha dejado con fuga.
 history-absence = Que no haya registro no significa que no hubiera fuga: un año sin anotación es un año del que no consta nada, no un año sin fuga.
@@ -22,10 +28,14 @@ history-complete-unknown = { $circuit ->
     [none] Las notas no indican desde qué día está completo el balance de refrigerante.
    *[other] Circuito { $circuit }: las notas no indican desde qué día está completo el balance de refrigerante.
 }
-history-points-note = Primero van los que necesitan una reparación duradera. Las fugas son las de la pieza montada ahora; con una pieza nueva la cuenta empieza de cero. Los días van de cada reparación al día en que el punto se halló de nuevo con fuga.
+history-points-note = { $cures ->
+    [yes] Primero van los que necesitan una reparación duradera.{ " " }
+   *[no] { "" }
+}Las fugas son las de la pieza montada ahora; con una pieza nueva la cuenta empieza de cero. Los días van de cada reparación al día en que el punto se halló de nuevo con fuga.
 history-cures-note = Un punto necesita una reparación duradera si la pieza montada ahora ha tenido fuga más de una vez, se dejó con fuga o solo se reparó de forma provisional.
 history-systems-note = Perdido es lo que se halló en falta en las visitas de estas notas, en todos los años.
 history-earlier-note = Tomado de registros anteriores a estas notas o de terceros; marcado con * en el dibujo.
+point-not-looked-at-then = no revisado en esa visita
 
 # Cabezas de columna.
 head-leaks = Fugas
@@ -55,6 +65,7 @@ head-rate = Tasa
 head-against-trigger = Frente al umbral
 head-tested = Qué se ensayó
 head-not-larger = No mayor que
+not-known = no consta
 
 # Gráficos y sus tablas.
 chart-last-eight = Los ocho últimos; todos figuran en la tabla.
@@ -65,7 +76,8 @@ refrigerant-by-year = { $circuit ->
 refrigerant-in = Refrigerante, { $unit }
 refrigerant-caption = Lleno: cargado. Rayado: cargado por otros o según registros anteriores. Blanco: recuperado. Discontinuo: recuperado por otros.
 refrigerant-alt = Barras del refrigerante cargado y recuperado cada año; las cifras figuran en la tabla siguiente.
-refrigerant-note = Fugado es lo que las intervenciones tuvieron que añadir porque faltaba, descontado lo que recuperaron. * no se conocen todos los movimientos del año.
+refrigerant-note = Fugado es lo que las intervenciones tuvieron que añadir porque faltaba, descontado lo que recuperaron; lo que se perdió durante el trabajo no está incluido ni figura en otra columna. * no se conocen todos los movimientos del año.
+refrigerant-missing-at-change = En el cambio de refrigerante de { $year } faltaban { $missing } de la carga completa de { $full }; no figura en ninguna columna.
 co2e-by-year = { $circuit ->
     [none] CO₂ equivalente perdido por año
    *[other] CO₂ equivalente perdido por año, circuito { $circuit }
@@ -83,7 +95,7 @@ rate-alt = { $trigger ->
 }
 rate-without-category = No consta la categoría de la instalación, de modo que no puede indicarse un umbral.
 rate-without-rule = Lo que cada adición tuvo que reponer, por año del tiempo transcurrido desde la anterior; no hay norma que fije un umbral para esta cifra.
-test-limits = Ensayos de presión: nada mayor que
+test-limits = Ensayos de presión: mayor fuga aún posible
 test-limits-in = Mayor fuga que queda posible, { $unit }
 test-limits-alt = Barras de la mayor fuga que cada ensayo de presión dejó posible; las cifras figuran en la tabla siguiente.
 test-limits-note = Los ensayos de un mismo día van de izquierda a derecha en el orden de esta tabla.

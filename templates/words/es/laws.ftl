@@ -77,6 +77,7 @@ phrase-leak-rate-and-method = tasa de fuga y método
 phrase-leak-check-date-method-result = control de fugas: fecha, método, resultado
 phrase-that-all-visible-and-accessible-parts-were-inspected = que se inspeccionaron todas las partes visibles y accesibles
 phrase-test-of-the-repair-and-its-result = ensayo de la reparación y su resultado
+phrase-follow-up-verification-test-and-its-result = ensayo de verificación de seguimiento y su resultado
 phrase-cause-of-the-leak = causa de la fuga
 phrase-plan-to-retrofit-or-retire = plan de conversión o retirada
 phrase-request-for-an-extension = solicitud de prórroga

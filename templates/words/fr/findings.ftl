@@ -61,6 +61,12 @@ point-not-retested = réparé, non recontrôlé depuis { $days ->
     [one] { $days } jour
    *[other] { $days } jours
 }
+point-replaced = pièce remplacée le { $day }
+point-replaced-holding = pièce remplacée le { $day } ; rien décelé depuis{ $section-only ->
+    [yes] , par un essai de son tronçon seulement
+   *[no] { "" }
+}
+point-replaced-not-looked-at = pièce remplacée le { $day } ; non contrôlée depuis
 point-left-open = laissé { $suspect ->
     [yes] à l’état de soupçon
    *[no] sans réparation

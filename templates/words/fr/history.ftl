@@ -3,9 +3,15 @@
 history-kind = Historique
 history-title = Historique : { $name }, au { $day }
 as-at = au { $day }
-history-site-lead = { $systems ->
-    [one] Une installation de ce site : d’abord ce qui demande une réparation durable, puis son chapitre.
-   *[other] { CAPITAL(SPELLED($systems)) } installations de ce site : d’abord ce qui demande une réparation durable, puis un chapitre pour chacune.
+history-site-lead = { $cures ->
+    [yes] { $systems ->
+        [one] Une installation de ce site : d’abord ce qui demande une réparation durable, puis son chapitre.
+       *[other] { CAPITAL(SPELLED($systems)) } installations de ce site : d’abord ce qui demande une réparation durable, puis un chapitre pour chacune.
+    }
+   *[no] { $systems ->
+        [one] Une installation de ce site, et son chapitre.
+       *[other] { CAPITAL(SPELLED($systems)) } installations de ce site, avec un chapitre pour chacune.
+    }
 }
 history-nothing-came-back = D’après ces notes, aucune pièce en place n’a fui plus d’une fois ni n’a été laissée avec une fuite.
 history-absence = L’absence d’inscription n’est pas l’absence de fuite : une année sans inscription est une année dont rien n’est noté, non une année sans fuite.
@@ -22,10 +28,14 @@ history-complete-unknown = { $circuit ->
     [none] Les notes ne donnent pas le jour à partir duquel le bilan du fluide est complet.
    *[other] Circuit { $circuit } : les notes ne donnent pas le jour à partir duquel le bilan du fluide est complet.
 }
-history-points-note = Les points qui demandent une réparation durable viennent d’abord. Les fuites sont celles de la pièce en place ; avec une pièce neuve, le compte repart de zéro. Les jours vont de chaque réparation au jour où la fuite y a été retrouvée.
+history-points-note = { $cures ->
+    [yes] Les points qui demandent une réparation durable viennent d’abord.{ " " }
+   *[no] { "" }
+}Les fuites sont celles de la pièce en place ; avec une pièce neuve, le compte repart de zéro. Les jours vont de chaque réparation au jour où la fuite y a été retrouvée.
 history-cures-note = Un endroit demande une réparation durable si la pièce en place a fui plus d’une fois, ou si sa fuite n’a pas été réparée, ou ne l’a été que provisoirement.
 history-systems-note = Perdu : ce que les visites de ce carnet ont trouvé manquant, toutes années réunies.
 history-earlier-note = Repris d’inscriptions antérieures à ce carnet ou faites par d’autres ; marqué * dans le dessin.
+point-not-looked-at-then = non examiné lors de cette visite
 
 # Têtes de colonnes.
 head-leaks = Fuites
@@ -55,6 +65,7 @@ head-rate = Taux
 head-against-trigger = Par rapport au seuil
 head-tested = Ce qui a été essayé
 head-not-larger = Fuite maximale restée possible
+not-known = non connu
 
 # Diagrammes et leurs tableaux.
 chart-last-eight = Les huit derniers ; tous figurent dans le tableau.
@@ -65,7 +76,8 @@ refrigerant-by-year = { $circuit ->
 refrigerant-in = Fluide frigorigène, { $unit }
 refrigerant-caption = Plein : chargé. Rayé : chargé par d’autres ou d’après des inscriptions antérieures. Blanc : récupéré. Tireté : récupéré par d’autres.
 refrigerant-alt = Barres du fluide frigorigène chargé et récupéré chaque année ; les chiffres figurent dans le tableau ci-dessous.
-refrigerant-note = Perdu par fuite : ce que les interventions ont dû ajouter parce que cela manquait, déduction faite de ce qu’elles ont récupéré. * les mouvements de l’année ne sont pas tous connus.
+refrigerant-note = Perdu par fuite : ce que les interventions ont dû ajouter parce que cela manquait, déduction faite de ce qu’elles ont récupéré ; ce qui a été perdu pendant les travaux n’y est pas et ne figure dans aucune colonne. * les mouvements de l’année ne sont pas tous connus.
+refrigerant-missing-at-change = Au changement de fluide en { $year }, { $missing } de la charge complète de { $full } manquaient ; cela ne figure dans aucune colonne.
 co2e-by-year = { $circuit ->
     [none] Équivalent CO₂ perdu par année
    *[other] Équivalent CO₂ perdu par année, circuit { $circuit }
@@ -83,7 +95,7 @@ rate-alt = { $trigger ->
 }
 rate-without-category = La catégorie de l’installation n’est pas notée, de sorte qu’un seuil ne peut être nommé.
 rate-without-rule = Ce que chaque appoint a dû remplacer, par année du temps écoulé depuis le précédent ; la réglementation ne fixe pas de seuil pour ce chiffre.
-test-limits = Essais de pression : fuite maximale restée possible
+test-limits = Essais de pression : plus grande fuite encore possible
 test-limits-in = Fuite maximale restée possible, { $unit }
 test-limits-alt = Barres de la fuite maximale que chaque essai de pression laissait possible ; les chiffres figurent dans le tableau ci-dessous.
 test-limits-note = Les essais d’un même jour se suivent de gauche à droite dans l’ordre de ce tableau.

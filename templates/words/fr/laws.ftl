@@ -77,6 +77,7 @@ phrase-leak-rate-and-method = taux de fuite et méthode
 phrase-leak-check-date-method-result = contrôle d’étanchéité : date, méthode, résultat
 phrase-that-all-visible-and-accessible-parts-were-inspected = que toutes les parties visibles et accessibles ont été inspectées
 phrase-test-of-the-repair-and-its-result = essai de la réparation et son résultat
+phrase-follow-up-verification-test-and-its-result = second essai de vérification et son résultat
 phrase-cause-of-the-leak = cause de la fuite
 phrase-plan-to-retrofit-or-retire = plan de conversion ou de mise hors service
 phrase-request-for-an-extension = demande de prolongation
