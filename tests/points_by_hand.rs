@@ -313,17 +313,17 @@ fn visits_say_which_duties_they_fulfilled_and_which_tests_were_too_coarse() {
     for (visit, words, said) in [
         (
             "brackwater/flake-ice-1/2025-03-13",
-            "Check the repair again (circuit a), due by 18 March 2025: done at this visit.",
+            "Check the repair again (circuit a), due by 18 March 2025: done on 13 March 2025.",
             true,
         ),
         (
             "brackwater/flake-ice-1/2026-06-17",
-            "Check the repair again (circuit a), due by 3 March 2026: done late, at this visit.",
+            "Check the repair again (circuit a), due by 3 March 2026: done late, on 17 June 2026.",
             true,
         ),
         (
             "brackwater/flake-ice-1/2026-07-09",
-            "Leak check (circuits a and b), due by 20 February 2025: done late, at this visit.",
+            "Leak check (circuits a and b), due by 20 February 2025: done late, on 9 July 2026.",
             true,
         ),
         (

@@ -28,7 +28,14 @@ impl fmt::Display for Printed {
     fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
         let mut text = self.number.clone();
         if let Some(uncertainty) = &self.uncertainty {
-            text = format!("{text} ± {uncertainty}");
+            let power = text.find(" × ").map(|at| text[at..].to_owned());
+            text = match power.and_then(|power| Some((uncertainty.strip_suffix(&power)?, power))) {
+                Some((half, power)) => {
+                    let number = text.trim_end_matches(&power);
+                    format!("({number} ± {half}){power}")
+                }
+                None => format!("{text} ± {uncertainty}"),
+            };
         }
         text = format!("{text} {}", self.unit);
         formatter.write_str(&text.replace(' ', "\u{a0}"))
@@ -428,11 +435,11 @@ mod tests {
         );
         assert_eq!(
             shown(Flavour::Throughput, 1.234e-5, Some(2.0e-6), Metric),
-            "1.23 × 10⁻⁵ ± 0.20 × 10⁻⁵ Pa m³/s"
+            "(1.23 ± 0.20) × 10⁻⁵ Pa m³/s"
         );
         assert_eq!(
             shown(Flavour::Throughput, -1.0e-6, Some(2.0e-5), Metric),
-            "−0.1 × 10⁻⁵ ± 2.0 × 10⁻⁵ Pa m³/s"
+            "(−0.1 ± 2.0) × 10⁻⁵ Pa m³/s"
         );
         assert_eq!(
             shown(Flavour::Temperature, 273.154, None, Metric),

@@ -13,7 +13,7 @@ pub static ANNUALIZING: Method = Method {
     id: "leak-rate-annualizing",
     name: "Leak rate, annualizing method",
     formula: "rate = 100 % × (added ÷ full charge) ÷ (shorter of days since the last addition and 365, ÷ 365)",
-    mathematics: "r = 100 % dot (m_\"added\" / m_\"full\") / (min(d, 365) \\/ 365)",
+    mathematics: "r = 100 % dot (m_\"added\" / m_\"full\") dot (365 / min(d, 365))",
     source: "40 CFR 82.152, \"leak rate\"; for part 84 the same by 84.102 (from memory, verify)",
 };
 

@@ -60,7 +60,7 @@ pub fn mass_of(
             si: temperature_k,
             uncertainty: None,
         },
-        Origin::Figure(throughput.id.clone()),
+        Origin::Constant("mean of the temperatures read"),
     );
     working.finish(Value::Computed {
         flavour: Flavour::MassRate,

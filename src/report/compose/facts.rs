@@ -232,11 +232,14 @@ fn refrigerant_fact(scene: &Scene<'_>) -> Option<Fact> {
         .map(|figure| figure.value.number())
         .sum();
     let co2e = (co2e > 0.0).then(|| scene.tonnes(co2e));
+    let in_parts = missing().any(|missing| missing.parts.len() > 1);
     let working = added
         .first()
-        .and_then(|(circuit, _)| circuit.missing_in_all.as_ref().or(circuit.net.as_ref()))
+        .and_then(|(circuit, _)| {
+            let in_all = circuit.missing_in_all.as_ref().filter(|_| !in_parts);
+            in_all.or(circuit.net.as_ref())
+        })
         .map(|figure| figure.id.clone());
-    let in_parts = missing().any(|missing| missing.parts.len() > 1);
     let (value, qualifier) = if in_parts {
         let in_all = Message::of("fact-missing-in-all")
             .with("mass", scene.mass(in_all, None))

@@ -377,6 +377,7 @@ pub(super) fn test_limits(scene: &Scene<'_>, data: &HistoryData) -> Option<Chart
     let shown_unit = scene.figure(unit);
     chart.up.title = scene.say(&Message::of("test-limits-in").with("unit", shown_unit));
     chart.alt = scene.word("test-limits-alt");
+    let together = all.windows(2).any(|pair| pair[0].day == pair[1].day);
     let rows = all.iter().map(|figure| {
         row(vec![
             day_of(scene, figure),
@@ -398,7 +399,11 @@ pub(super) fn test_limits(scene: &Scene<'_>, data: &HistoryData) -> Option<Chart
                 ],
             ),
             rows: rows.collect(),
-            note: scene.word("test-limits-note"),
+            note: if together {
+                scene.word("test-limits-note")
+            } else {
+                String::new()
+            },
         },
     })
 }

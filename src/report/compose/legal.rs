@@ -59,6 +59,7 @@ struct Done {
     what: Text,
     by: Date,
     since: Option<Date>,
+    day: Date,
     late: bool,
     verify: bool,
     circuits: Vec<usize>,
@@ -100,6 +101,7 @@ fn duties_done(scene: &Scene<'_>) -> Vec<LegalRow> {
             what: asked.what.clone(),
             by: asked.by,
             since: at_once.then_some(asked.from.day),
+            day,
             late: day > asked.by && !at_once,
             verify: asked.verify(),
             circuits: Vec::new(),
@@ -132,6 +134,7 @@ fn done_row(scene: &Scene<'_>, done: Done) -> LegalRow {
     let message = Message::of("legal-duty-done")
         .with("what", what)
         .with("by", done.since.unwrap_or(done.by))
+        .with("day", done.day)
         .with("when", when);
     LegalRow {
         rule: done.rule,

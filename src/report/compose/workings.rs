@@ -66,7 +66,7 @@ fn group(scene: &Scene<'_>, id: &str) -> String {
         "vacuum-test" => named("workings-of-vacuum-test"),
         "operating" => scene.word("workings-of-readings"),
         "room" => scene.word("workings-of-room"),
-        _ => String::new(),
+        _ => scene.word("workings-of-account"),
     }
 }
 

@@ -96,7 +96,7 @@ caution-no-bubbles-too-soon = Schaummittel, das weniger als 20 min beobachtet w
 phrase-a-small-leak-may-take-many-minutes-to-raise-a-bubble-a-short-look = Ein kleines Leck braucht womöglich viele Minuten, bis es eine Blase bildet; ein kurzer Blick zeigt nur, dass das Leck nicht groß ist.
 caution-oil-at-service-valve = Öl ist das einzige Anzeichen an „{ $finding }“
 phrase-drops-from-the-hoses-stay-at-a-service-valve-after-every-service-t = Tropfen aus den Schläuchen bleiben nach jedem Service an einem Serviceventil; sie zeigen nicht, dass es leckt.
-caution-outcome-beyond-evidence = „{ $claim }“ geht über das hinaus, was die Notizen zeigen: { $shown }
+caution-outcome-beyond-evidence = das notierte Ergebnis „{ $claim }“ geht über das hinaus, was die Notizen zeigen: { $shown }
 phrase-less-was-shown-than-was-claimed-the-report-keeps-to-what-the-note = Gezeigt wurde weniger, als behauptet wurde: Der Bericht hält sich an das, was die Notizen zeigen.
 caution-oxygen-or-air-used = Prüfung „{ $test }“ wurde mit { $gas ->
     [oxygen] Sauerstoff

@@ -132,5 +132,5 @@ leaks-explain-more-than-lost = Bei den gemessenen Größen wären aus den { $cir
 } entwichen, mehr als die verlorenen { $lost }: sie waren nicht die ganze Zeit so stark undicht.
 leaks-not-sized = { $leaks ->
     [one] Das gefundene Leck wurde nicht gemessen: Wie viel des Verlusts es erklärt, ist nicht bekannt.
-   *[other] Nicht jedes gefundene Leck wurde gemessen: wie viel des Verlusts sie erklären, ist nicht bekannt.
+   *[other] Nicht jedes gefundene Leck wurde gemessen: Wie viel des Verlusts die Lecks erklären, ist nicht bekannt.
 }

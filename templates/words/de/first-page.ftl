@@ -85,7 +85,7 @@ because-over-trigger = Die Leckrate { $circuit ->
     [none] der Anlage
    *[other] von Kreislauf { $circuit }
 } lag über der gesetzlichen Schwelle von { $trigger } %; { $repaired ->
-    [yes] repariert wurde bei diesem Besuch, innerhalb der Frist.
+    [yes] repariert wurde bei diesem Einsatz, innerhalb der Frist.
    *[no] die Reparatur ist bis zum { $by } fällig.
 }
 because-no-leak-check = Als die gesetzlich verlangte Dichtheitskontrolle zählt das nicht, weil nicht alle sichtbaren und zugänglichen Teile abgesucht wurden.
@@ -93,7 +93,7 @@ because-put-back = Nachgefüllt wurde in Teilen: { $parts }.
 put-back-on = { $mass } am { $day }
 because-more-partial = Es kann mehr gefehlt haben: Es wurde nicht bis voll gefüllt.
 because-more-not-noted = Es kann mehr gefehlt haben: Ob bis voll gefüllt wurde, ist nicht notiert.
-because-more-not-complete = Es kann mehr verloren gegangen sein: Dieses Buch kennt nicht jede Füllung seit jenem Tag.
+because-more-not-complete = Es kann mehr verloren gegangen sein: In diesem Anlagenbuch steht nicht jede Füllung seit jenem Tag.
 because-not-reached = { $places ->
     [one] Eine Stelle war nicht erreichbar und ist noch abzusuchen.
    *[other] { CAPITAL(SPELLED($places)) } Stellen waren nicht erreichbar und sind noch abzusuchen.
@@ -134,7 +134,7 @@ waiting-cost = { $running ->
     } entweichen{ $co2e ->
         [none] { "" }
        *[other] { " " }({ $co2e })
-    }, und die Anlage verliert dabei an Leistung.
+    }, und die Anlage verlöre dabei an Leistung.
    *[no] { $since ->
         [none] Beim bisherigen Verlust
        *[other] Ging alles seit dem { $since } verloren, so
@@ -163,10 +163,10 @@ fact-repaired-places = { $places ->
    *[other] { CAPITAL(SPELLED($places)) } reparierte Stellen
 }
 fact-not-checked-again = Nicht mit Lecksuchgerät oder Schaummittel nachkontrolliert
-fact-checked-again = Nachkontrolliert, es zeigte sich nichts
+fact-checked-again = Nachkontrolliert: kein Anzeichen eines Lecks
 fact-all-checked-again = Alle nachkontrolliert: kein Anzeichen eines Lecks
 fact-some-checked-again = { $checked } von { $repaired } nachkontrolliert: kein Anzeichen eines Lecks
-fact-detector-proved = Lecksuchgerät am Prüfleck { $leak } erprobt
+fact-detector-proved = am Prüfleck { $leak } erprobt
 fact-section-tested = Abschnitt { $section }, geprüft
 fact-circuits-tested = { $count ->
     [0] Ganzer Kreislauf

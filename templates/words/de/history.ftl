@@ -13,7 +13,7 @@ history-site-lead = { $cures ->
        *[other] { CAPITAL(SPELLED($systems)) } Anlagen dieses Standorts, jede mit einem Kapitel.
     }
 }
-history-nothing-came-back = Nach diesen Notizen war kein Teil, das jetzt eingebaut ist, mehr als einmal undicht, und keines wurde undicht zurückgelassen.
+history-nothing-came-back = Nach diesen Notizen war kein Teil, das jetzt eingebaut ist, mehr als einmal undicht, und keines ist nach dem letzten Stand noch undicht.
 history-absence = Wo nichts aufgezeichnet ist, kann dennoch ein Leck gewesen sein: Ein Jahr ohne Eintrag ist eines, von dem nichts notiert ist, nicht eines ohne Leck.
 history-looked-at = Eine Stelle, die ohne Anzeichen kontrolliert wurde, zeigte bei diesem Einsatz und mit dessen Verfahren nichts; ein kleineres Leck kann vorhanden gewesen sein.
 history-visits = { $visits ->
@@ -35,7 +35,7 @@ history-points-note = { $cures ->
 history-cures-note = Eine Stelle muss dauerhaft instand gesetzt werden, wenn das jetzt eingebaute Teil mehr als einmal undicht war oder sein Leck nicht oder nur vorläufig repariert wurde.
 history-systems-note = Verloren ist, was bei Einsätzen in diesem Anlagenbuch fehlte, in allen Jahren.
 history-earlier-note = Übernommen aus Aufzeichnungen aus der Zeit vor diesem Anlagenbuch oder von anderen; in der Zeichnung mit * versehen.
-point-not-looked-at-then = bei diesem Besuch nicht kontrolliert
+point-not-looked-at-then = beim letzten Einsatz nicht kontrolliert
 
 # Spaltenköpfe.
 head-leaks = Lecks
@@ -94,7 +94,7 @@ rate-alt = { $trigger ->
    *[other] Säulen der Rate bei jedem Nachfüllen, mit der Auslöseschwelle von { $trigger } % als Linie; die Zahlen stehen in der Tabelle darunter.
 }
 rate-without-category = Es ist keine Art der Anlage notiert, so dass keine Auslöseschwelle genannt werden kann.
-rate-without-rule = Was jedes Nachfüllen ersetzen musste, auf ein Jahr der Zeit seit dem vorigen bezogen; keine Regel setzt für diese Zahl eine Auslöseschwelle.
+rate-without-rule = Was jeweils fehlte, auf ein Jahr bezogen, wie es der Bericht des Einsatzes rechnet: Wo nicht ganz gefüllt wurde oder nicht bekannt ist, ob die Anlage vorher voll war, gilt die Zahl nur so, wie der Bericht sagt. Keine Regel setzt für sie eine Auslöseschwelle.
 test-limits = Druckprüfungen: größtes noch mögliches Leck
 test-limits-in = Größtes noch mögliches Leck, { $unit }
 test-limits-alt = Säulen des größten Lecks, das nach jeder Druckprüfung noch möglich war; die Zahlen stehen in der Tabelle darunter.

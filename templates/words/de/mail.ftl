@@ -2,7 +2,7 @@
 
 mail-caution = Achtung: { $caution } { $because }
 mail-leaking-again = Wieder undicht
-mail-still-leaking = Noch immer undicht
+mail-still-leaking = Noch immer undicht vorgefunden
 mail-waiting = Wenn nichts geschieht
 mail-still-open = Noch offen
 mail-next = Termine

@@ -46,16 +46,16 @@ work-title = Teil für Teil
 work-brazed = { $work } (unter Stickstoffspülung hartgelötet)
 head-part = Teil
 head-work = Arbeit
-used-attendance = { $from } bis { $to } Uhr
+used-attendance = { $from } bis { $to } Uhr
 used-last-checked = zuletzt geprüft oder kalibriert am { $day }
 used-on-day = { $day }: { $said }
 used-detector-responded = { $leak ->
-    [none] sprach um { $clock } Uhr auf ein Prüfleck an
-   *[other] sprach um { $clock } Uhr auf das Prüfleck an ({ $leak })
+    [none] sprach um { $clock } Uhr auf ein Prüfleck an
+   *[other] sprach um { $clock } Uhr auf das Prüfleck an ({ $leak })
 }
 used-detector-silent = { $leak ->
-    [none] sprach um { $clock } Uhr auf ein Prüfleck nicht an
-   *[other] sprach um { $clock } Uhr auf das Prüfleck nicht an ({ $leak })
+    [none] sprach um { $clock } Uhr auf ein Prüfleck nicht an
+   *[other] sprach um { $clock } Uhr auf das Prüfleck nicht an ({ $leak })
 }
 reading-title = Messwerte der laufenden Anlage
 reading-head = Messwert

@@ -20,6 +20,7 @@ phrase-least-squares-with-the-share-and-the-lag-held-near-1-and-0-real-g = klein
 phrase-in-simulated-logs-the-interval-built-with-it-held-the-true-leak-i = der damit gebildete Bereich enthielt bei simulierten Aufzeichnungen das wahre Leck in 87 bis 100 % der Läufe; nicht an dieser Anlage gemessen
 phrase-the-log = die Aufzeichnung
 phrase-averages-over-equal-times-288-in-the-log-at-most = Mittel über gleiche Zeiten, höchstens 288 in der Aufzeichnung
+phrase-mean-of-the-temperatures-read = Mittel der abgelesenen Temperaturen
 phrase-standard-deviation-of-the-means-about-the-fit = Standardabweichung der Mittel von der Ausgleichskurve
 phrase-integrated-autocorrelation-so-many-means-in-a-row-say-the-same = integrierte Autokorrelation: So viele Mittel nacheinander sagen dasselbe
 phrase-holds-c-gas-follows-all-of-a-change-of-temperature-to-within-this = hält c₂: Das Gas folgt einer Temperaturänderung ganz, bis auf dies

@@ -42,7 +42,7 @@ record-of-gas = { $refrigerant ->
     [none] { $mass }
    *[other] { $mass } { $refrigerant }
 }
-record-at = { $day }, { $clock } Uhr
+record-at = { $day }, { $clock } Uhr
 record-part = { $part }: { $work }
 record-proof = { $at }, { $what }
 record-and-then = { $first }; { $next }

@@ -56,12 +56,12 @@ legal-detection-there = Ein Leckage-Erkennungssystem ist Pflicht und vorhanden; 
 legal-detection-missing = Ein Leckage-Erkennungssystem ist Pflicht; keines ist notiert.
 legal-automatic-detection = Ein selbsttätiges Leckage-Erkennungssystem wird verlangt, wenn die Anlage 2017 oder später in Betrieb ging: { $source }, nachprüfen.
 legal-duty-done = { $when ->
-    [since] { $what }, offen seit dem { $by }: bei diesem Besuch erledigt.
-    [late] { $what }, fällig bis zum { $by }: verspätet erledigt, bei diesem Besuch.
-   *[in-time] { $what }, fällig bis zum { $by }: bei diesem Besuch erledigt.
+    [since] { $what }, offen seit dem { $by }: am { $day } erledigt.
+    [late] { $what }, fällig bis zum { $by }: verspätet erledigt, am { $day }.
+   *[in-time] { $what }, fällig bis zum { $by }: am { $day } erledigt.
 }
 legal-records-kept = Aufzeichnungen sind { $years } Jahre aufzubewahren ({ $source }).
-next-none = Die geltenden Vorschriften setzen keinen Termin; vereinbaren Sie einen mit dem Fachbetrieb.
+next-none = Aus den Notizen ergibt sich kein vorgeschriebener Termin; vereinbaren Sie einen mit dem Fachbetrieb.
 next-open-since = offen seit { $day }
 next-was-due = war bis { $day } fällig
 next-by = bis { $day }

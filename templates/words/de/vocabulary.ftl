@@ -38,7 +38,7 @@ phrase-retrofitted = umgestellt
 # Was die Nachweise als Ergebnis zeigen.
 phrase-every-leak-found-was-repaired-and-proved = jedes gefundene Leck wurde repariert, der Erfolg jeder Reparatur nachgewiesen
 phrase-repaired-but-no-proof-after-the-repair-is-noted = repariert, aber es ist kein Nachweis nach der Reparatur notiert
-phrase-repaired-but-what-was-looked-at-after-the-repair-does-not-prove-i = repariert, aber was nach der Reparatur geprüft wurde, weist sie nicht nach
+phrase-repaired-but-what-was-looked-at-after-the-repair-does-not-prove-i = repariert, aber die Prüfungen nach der Reparatur weisen den Erfolg nicht nach
 phrase-some-leaks-were-repaired-others-are-open = einige Lecks wurden repariert, andere noch nicht
 phrase-leaks-were-found-and-left-open = Leck gefunden, noch nicht repariert
 phrase-there-are-suspicions-that-were-not-cleared = es bleiben Verdachtsstellen, die nicht geklärt sind
@@ -59,7 +59,7 @@ phrase-repaired-proved = repariert, Erfolg nachgewiesen
 phrase-repaired-not-proved = repariert, Erfolg nicht nachgewiesen
 phrase-temporary-repair = vorläufig repariert
 phrase-temporary = vorläufig
-phrase-open = offen
+phrase-open = noch nicht repariert
 phrase-left-open = noch nicht repariert
 phrase-suspect-cleared = Verdacht ausgeräumt
 phrase-new = neu

@@ -53,7 +53,7 @@ caution-moved-more-than-charge = { $mass } { $kind ->
 } is more than its full charge of { $full }
 caution-no-bubbles-too-soon = bubble solution watched for under 20 min is the only proof of `{ $finding }`
 caution-oil-at-service-valve = oil is the only sign at `{ $finding }`
-caution-outcome-beyond-evidence = `{ $claim }` goes beyond what the notes show: { $shown }
+caution-outcome-beyond-evidence = the outcome noted, “{ $claim }”, goes beyond what the notes show: { $shown }
 caution-oxygen-or-air-used = test `{ $test }` was made with { $gas }
 caution-pressure-above-plate = test `{ $test }` was made at { $pressure }, above the plate's { $plate }
 caution-pressure-test-as-leak-inspection = a pressure or vacuum test stands here for a search

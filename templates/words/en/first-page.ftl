@@ -152,7 +152,7 @@ fact-repaired-places = { $places ->
    *[other] { CAPITAL(SPELLED($places)) } repaired places
 }
 fact-not-checked-again = Not checked again with a detector or bubbles
-fact-checked-again = Checked again, nothing shown
+fact-checked-again = Checked again, nothing found
 fact-all-checked-again = All checked again, nothing found
 fact-some-checked-again = { $checked } of { $repaired } checked again, nothing found
 fact-detector-proved = detector proved on { $leak }

@@ -13,7 +13,7 @@ history-site-lead = { $cures ->
        *[other] { CAPITAL(SPELLED($systems)) } systems of this site, with a chapter for each.
     }
 }
-history-nothing-came-back = By these notes no part that is there now has leaked more than once, and none was left leaking.
+history-nothing-came-back = By these notes no part that is there now has leaked more than once, and no known leak was left unrepaired at the last visit.
 history-absence = The absence of a record is not the absence of a leak: a year without an entry is one of which nothing is noted, not one without a leak.
 history-looked-at = A place that was looked at without a sign showed nothing at that visit, by the method of that visit; a smaller leak may have been there.
 history-visits = { $visits ->
@@ -35,7 +35,7 @@ history-points-note = { $cures ->
 history-cures-note = A place needs a lasting cure if the part that is there now has leaked more than once, or was left leaking or repaired only for the time being.
 history-systems-note = Lost is what visits of this book found missing, in all years.
 history-earlier-note = Taken over from records of before this book or of others; marked * where they are drawn.
-point-not-looked-at-then = not looked at on that visit
+point-not-looked-at-then = not looked at on the last visit
 
 # Heads of columns.
 head-leaks = Leaks
@@ -94,7 +94,7 @@ rate-alt = { $trigger ->
    *[other] Bars of the rate at each addition, with the trigger of { $trigger } % as a line; the numbers stand in the table below.
 }
 rate-without-category = No category is noted, so that no trigger can be named.
-rate-without-rule = What each addition had to make up, per year of the time since the one before; no rule sets a trigger for this figure.
+rate-without-rule = What was found missing, per year, as the report of that visit reckons it: where the system was not filled, or not known to be full before, the figure holds only as that report says. No rule sets a trigger for it.
 test-limits = Largest leak each pressure test left possible
 test-limits-in = Largest leak left possible, { $unit }
 test-limits-alt = Bars of the largest leak that each pressure test left possible; the numbers stand in the table below.

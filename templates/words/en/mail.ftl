@@ -2,7 +2,7 @@
 
 mail-caution = Caution: { $caution } { $because }
 mail-leaking-again = Leaking again
-mail-still-leaking = Still leaking
+mail-still-leaking = Found still leaking
 mail-waiting = If nothing is done
 mail-still-open = Still open
 mail-next = Dates

@@ -48,12 +48,12 @@ legal-detection-there = A leakage detection system is mandatory and is there; it
 legal-detection-missing = A leakage detection system is mandatory; none is noted.
 legal-automatic-detection = An automatic leak detection system is asked for if it was put into service in 2017 or later: { $source }, verify.
 legal-duty-done = { $when ->
-    [since] { $what }, open since { $by }: done at this visit.
-    [late] { $what }, due by { $by }: done late, at this visit.
-   *[in-time] { $what }, due by { $by }: done at this visit.
+    [since] { $what }, open since { $by }: done on { $day }.
+    [late] { $what }, due by { $by }: done late, on { $day }.
+   *[in-time] { $what }, due by { $by }: done on { $day }.
 }
 legal-records-kept = Records are kept { $years } years ({ $source }).
-next-none = No date is set by the rules in force; agree one with the contractor.
+next-none = These notes show no date that a rule sets; agree one with the contractor.
 next-open-since = open since { $day }
 next-was-due = was due by { $day }
 next-by = by { $day }

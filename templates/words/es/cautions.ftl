@@ -96,7 +96,7 @@ caution-no-bubbles-too-soon = una solución jabonosa observada menos de 20 min 
 phrase-a-small-leak-may-take-many-minutes-to-raise-a-bubble-a-short-look = Una fuga pequeña puede tardar muchos minutos en levantar una burbuja; una mirada breve solo muestra que la fuga no es grande.
 caution-oil-at-service-valve = el aceite es el único indicio en «{ $finding }»
 phrase-drops-from-the-hoses-stay-at-a-service-valve-after-every-service-t = Gotas de las mangueras quedan en una válvula de servicio tras cada intervención; no indican que haya fuga.
-caution-outcome-beyond-evidence = «{ $claim }» va más allá de lo que muestran las notas: { $shown }
+caution-outcome-beyond-evidence = el resultado anotado, «{ $claim }», va más allá de lo que muestran las notas: { $shown }
 phrase-less-was-shown-than-was-claimed-the-report-keeps-to-what-the-note = Se mostró menos de lo que se afirmó: el informe se atiene a lo que muestran las notas.
 caution-oxygen-or-air-used = el ensayo «{ $test }» se hizo con { $gas ->
     [oxygen] oxígeno

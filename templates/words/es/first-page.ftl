@@ -93,7 +93,7 @@ because-put-back = Se repuso en partes: { $parts }.
 put-back-on = { $mass } el { $day }
 because-more-partial = Pudo faltar más: no se completó la carga.
 because-more-not-noted = Pudo faltar más: no está anotado si se completó la carga.
-because-more-not-complete = Pudo perderse más: este libro no conoce todas las cargas desde entonces.
+because-more-not-complete = Pudo perderse más: estas notas no recogen todas las cargas desde entonces.
 because-not-reached = { $places ->
     [one] A un punto no se pudo acceder: queda por revisar.
    *[other] A { SPELLED($places) } puntos no se pudo acceder: quedan por revisar.
@@ -196,7 +196,7 @@ fact-lost = { $least ->
     [yes] Pérdida: al menos { $mass }
    *[no] Pérdida: { $mass }
 }
-fact-put-back = { $mass } repuestos
+fact-put-back = Reposición: { $mass }
 fact-missing-in-all = faltaban en total { $least ->
     [yes] al menos { $mass }
    *[no] { $mass }

@@ -13,7 +13,7 @@ history-site-lead = { $cures ->
        *[other] { CAPITAL(SPELLED($systems)) } instalaciones de este emplazamiento, con un capítulo para cada una.
     }
 }
-history-nothing-came-back = Según estas notas, ninguna pieza montada ahora ha tenido fuga más de una vez ni se ha dejado con fuga.
+history-nothing-came-back = Según estas notas, ninguna pieza montada ahora ha tenido fuga más de una vez, y ninguna fuga conocida quedó sin reparar en la última visita.
 history-absence = Que no haya registro no significa que no hubiera fuga: un año sin anotación es un año del que no consta nada, no un año sin fuga.
 history-looked-at = Un punto revisado sin indicios no mostró nada en esa visita, con el método de esa visita; pudo haber una fuga menor.
 history-visits = { $visits ->
@@ -35,7 +35,7 @@ history-points-note = { $cures ->
 history-cures-note = Un punto necesita una reparación duradera si la pieza montada ahora ha tenido fuga más de una vez, se dejó con fuga o solo se reparó de forma provisional.
 history-systems-note = Perdido es lo que se halló en falta en las visitas de estas notas, en todos los años.
 history-earlier-note = Tomado de registros anteriores a estas notas o de terceros; marcado con * en el dibujo.
-point-not-looked-at-then = no revisado en esa visita
+point-not-looked-at-then = no revisado en la última visita
 
 # Cabezas de columna.
 head-leaks = Fugas
@@ -94,7 +94,7 @@ rate-alt = { $trigger ->
    *[other] Barras de la tasa en cada adición, con el umbral del { $trigger } % como línea; las cifras figuran en la tabla siguiente.
 }
 rate-without-category = No consta la categoría de la instalación, de modo que no puede indicarse un umbral.
-rate-without-rule = Lo que cada adición tuvo que reponer, por año del tiempo transcurrido desde la anterior; no hay norma que fije un umbral para esta cifra.
+rate-without-rule = Lo que faltaba, llevado a un año como en el informe de esa visita: donde no se llenó del todo, o no se sabe si antes estaba llena, la cifra vale solo como dice ese informe. Ninguna norma fija un umbral para ella.
 test-limits = Ensayos de presión: mayor fuga aún posible
 test-limits-in = Mayor fuga que queda posible, { $unit }
 test-limits-alt = Barras de la mayor fuga que cada ensayo de presión dejó posible; las cifras figuran en la tabla siguiente.

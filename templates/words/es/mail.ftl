@@ -2,7 +2,7 @@
 
 mail-caution = Atención: { $caution } { $because }
 mail-leaking-again = De nuevo con fuga
-mail-still-leaking = Sigue con fuga
+mail-still-leaking = Seguía con fuga
 mail-waiting = Si no se hace nada
 mail-still-open = Aún abierto
 mail-next = Plazos

@@ -20,6 +20,7 @@ phrase-least-squares-with-the-share-and-the-lag-held-near-1-and-0-real-g = míni
 phrase-in-simulated-logs-the-interval-built-with-it-held-the-true-leak-i = en registros simulados el intervalo así formado contenía la fuga real en el 87 al 100 % de los casos; no medido en esta instalación
 phrase-the-log = el registro
 phrase-averages-over-equal-times-288-in-the-log-at-most = medias sobre tiempos iguales, 288 como máximo en el registro
+phrase-mean-of-the-temperatures-read = media de las temperaturas leídas
 phrase-standard-deviation-of-the-means-about-the-fit = desviación típica de las medias en torno al ajuste
 phrase-integrated-autocorrelation-so-many-means-in-a-row-say-the-same = autocorrelación integrada: tantas medias seguidas dicen lo mismo
 phrase-holds-c-gas-follows-all-of-a-change-of-temperature-to-within-this = sujeta c₂: el gas sigue todo un cambio de temperatura, salvo esto

@@ -56,12 +56,12 @@ legal-detection-there = Un sistema de detección de fugas es obligatorio y está
 legal-detection-missing = Un sistema de detección de fugas es obligatorio; no hay ninguno anotado.
 legal-automatic-detection = Se pide un sistema automático de detección de fugas si la instalación entró en servicio en 2017 o después: { $source }, verificar.
 legal-duty-done = { $when ->
-    [since] { $what }, abierto desde el { $by }: hecho en esta visita.
-    [late] { $what }, con plazo hasta el { $by }: hecho con retraso, en esta visita.
-   *[in-time] { $what }, con plazo hasta el { $by }: hecho en esta visita.
+    [since] { $what }, abierto desde el { $by }: hecho el { $day }.
+    [late] { $what }, con plazo hasta el { $by }: hecho con retraso, el { $day }.
+   *[in-time] { $what }, con plazo hasta el { $by }: hecho el { $day }.
 }
 legal-records-kept = Los registros se conservan { $years } años ({ $source }).
-next-none = Las normas vigentes no fijan ningún plazo; acuerde uno con la empresa.
+next-none = Según estas notas no consta ningún plazo legal; acuerde uno con la empresa.
 next-open-since = pendiente desde el { $day }
 next-was-due = con plazo vencido el { $day }
 next-by = a más tardar el { $day }

@@ -19,7 +19,7 @@ caution-certificate-missing = { $person } a travaillé sur le circuit, et le car
 phrase-work-on-refrigerant-circuits-is-for-certified-people-and-the-reco = Le travail sur les circuits frigorifiques est réservé aux personnes certifiées, et le registre doit nommer leur certificat ; un contrôle d’étanchéité ou une réparation par une personne qui n’en a pas peut ne pas compter.
 caution-charged-without-evacuation = { $circuit ->
     [none] l’installation a été chargée
-   *[other] le circuit { $circuit } a été chargé
+   *[other] le circuit « { $circuit } » a été chargé
 } après l’essai « { $test } » sans tirage au vide entre les deux
 phrase-test-gas-and-moisture-left-inside-raise-the-pressures-spoil-the-o = Le gaz d’essai et l’humidité laissés à l’intérieur font monter les pressions, abîment l’huile et rendent douteuses la charge et toute mesure de pression ultérieure.
 caution-cylinder-does-not-add-up = la bouteille « { $cylinder } » pesait { $mass } de { $than ->
@@ -43,17 +43,17 @@ caution-flame-near-flammable = une flamme ({ $method ->
 phrase-leaking-gas-can-catch-fire-or-explode-at-the-flame = Le gaz qui fuit peut s’enflammer ou exploser à la flamme.
 caution-gas-added-leak-not-found = du fluide frigorigène a été ajouté { $circuit ->
     [none] à l’installation
-   *[other] au circuit { $circuit }
+   *[other] au circuit « { $circuit } »
 }, et la fuite n’a pas été trouvée
 phrase-refrigerant-is-not-used-up-what-was-added-will-leak-too-until-the = Le fluide frigorigène ne se consomme pas : ce qui a été ajouté fuira aussi, tant que la fuite n’est pas trouvée et réparée.
 caution-gas-added-without-repair = du fluide a été ajouté dans { $circuit ->
     [none] l’installation
-   *[other] le circuit { $circuit }
+   *[other] le circuit « { $circuit } »
 } alors qu’une fuite connue n’est pas réparée
 phrase-what-was-added-leaks-out-again-whether-a-rule-sets-a-time-for-the = Ce qui a été ajouté fuit à nouveau. La partie juridique du rapport dit si une règle fixe un délai de réparation.
 caution-gas-added-without-search = du fluide a été ajouté dans { $circuit ->
     [none] l’installation
-   *[other] le circuit { $circuit }
+   *[other] le circuit « { $circuit } »
 } et la fuite n’a pas été cherchée
 phrase-refrigerant-is-not-used-up-what-is-missing-has-leaked-and-what-wa = Le fluide frigorigène ne se consomme pas : ce qui manque a fui, et ce qui a été ajouté suivra. La partie juridique du rapport dit si une règle fixe un délai pour trouver et réparer la fuite.
 caution-gauge-beyond-its-range = { $pressure } dépasse l’étendue de mesure du manomètre de l’essai « { $test } »
@@ -80,15 +80,15 @@ phrase-a-leak-goes-on-rising-to-the-pressure-of-the-air-a-rise-that-leve = Avec 
 caution-moved-more-than-charge = { $mass } { $kind ->
     [charged] chargés { $circuit ->
         [none] dans l’installation
-       *[other] dans le circuit { $circuit }
+       *[other] dans le circuit « { $circuit } »
     }
     [recovered] récupérés { $circuit ->
         [none] de l’installation
-       *[other] du circuit { $circuit }
+       *[other] du circuit « { $circuit } »
     }
    *[other] rejetés { $circuit ->
         [none] de l’installation
-       *[other] du circuit { $circuit }
+       *[other] du circuit « { $circuit } »
     }
 }, c’est plus que sa charge complète de { $full }
 phrase-it-is-most-likely-a-slip-a-decimal-point-lost-pounds-read-as-kilo = C’est très probablement une erreur : une virgule perdue, des livres lues comme des kilogrammes, le poids brut d’une bouteille pris pour le net, ou le mouvement d’un autre circuit. Le bilan et le taux de fuite en dépendent.
@@ -96,7 +96,7 @@ caution-no-bubbles-too-soon = un produit moussant observé moins de 20 min est 
 phrase-a-small-leak-may-take-many-minutes-to-raise-a-bubble-a-short-look = Une petite fuite peut mettre bien des minutes à former une bulle ; une brève observation montre seulement que la fuite n’est pas grande.
 caution-oil-at-service-valve = l’huile est le seul indice sur « { $finding } »
 phrase-drops-from-the-hoses-stay-at-a-service-valve-after-every-service-t = Des gouttes des flexibles restent sur une vanne de service après chaque intervention ; elles n’indiquent pas qu’elle fuit.
-caution-outcome-beyond-evidence = « { $claim } » va au-delà de ce que montrent les notes : { $shown }
+caution-outcome-beyond-evidence = le résultat noté, « { $claim } », va au-delà de ce que montrent les notes : { $shown }
 phrase-less-was-shown-than-was-claimed-the-report-keeps-to-what-the-note = Il a été montré moins qu’affirmé : le rapport s’en tient à ce que montrent les notes.
 caution-oxygen-or-air-used = l’essai « { $test } » a été fait avec { $gas ->
     [oxygen] de l’oxygène
@@ -147,7 +147,7 @@ caution-test-coarser-than-limit = l’essai « { $test } » ne peut pas montre
 phrase-a-leak-of-the-limit-would-not-have-moved-the-gauge-by-one-step-th = Une fuite égale à la limite n’aurait pas fait bouger le manomètre d’un échelon : qu’il soit resté immobile ne montre rien sur la limite.
 caution-test-gas-with-refrigerant-inside = l’essai « { $test } » a mis du gaz d’essai dans { $circuit ->
     [none] l’installation
-   *[other] le circuit { $circuit }
+   *[other] le circuit « { $circuit } »
 } alors qu’il y restait du fluide
 phrase-the-mixture-cannot-be-recovered-as-refrigerant-and-goes-to-waste-o = Le mélange ne peut pas être récupéré comme fluide et finit en déchet ou dans l’air ; la pression du liquide s’ajoute, et l’essai ne montre rien.
 caution-test-too-short = une remontée du vide de { $minutes } min est la seule vérification de « { $finding } »
@@ -163,11 +163,11 @@ phrase-a-change-of-pressure-becomes-a-leak-rate-only-with-the-volume-wit = Une v
 caution-wrong-cylinder = { $kind ->
     [charged] du { $held } a été chargé dans { $circuit ->
         [none] l’installation
-       *[other] le circuit { $circuit }
+       *[other] le circuit « { $circuit } »
     }, qui contient du { $wanted }
    *[recovered] du { $wanted } { $circuit ->
         [none] de l’installation
-       *[other] du circuit { $circuit }
+       *[other] du circuit « { $circuit } »
     } a été récupéré dans une bouteille de { $held }
 }
 phrase-a-mixture-has-unknown-pressures-and-an-unknown-safety-class-and-s = Un mélange a des pressions inconnues et une classe de sécurité inconnue, et gâte les deux gaz ; souvent il ne peut plus qu’être détruit.

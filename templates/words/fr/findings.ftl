@@ -104,28 +104,28 @@ days-held = { $days ->
 
 leaks-explain = Les fuites trouvées{ $circuit ->
     [none] { "" }
-   *[other] { " " }dans le circuit { $circuit }
+   *[other] { " " }dans le circuit « { $circuit } »
 } expliquent { $least ->
     [none] au plus { $most }
    *[other] entre { $least } et { $most }
 } de la perte de { $lost }.
 leaks-explain-all = Les fuites trouvées{ $circuit ->
     [none] { "" }
-   *[other] { " " }dans le circuit { $circuit }
+   *[other] { " " }dans le circuit « { $circuit } »
 } peuvent expliquer toute la perte de { $lost }{ $least ->
     [none] { "" }
    *[other] , et en expliquent au moins { $least }
 }.
 leaks-explain-others-remain = Les fuites trouvées{ $circuit ->
     [none] { "" }
-   *[other] { " " }dans le circuit { $circuit }
+   *[other] { " " }dans le circuit « { $circuit } »
 } expliquent { $least ->
     [none] au plus { $most }
    *[other] entre { $least } et { $most }
 } de la perte de { $lost } : il en reste d’autres, ou l’une d’elles était plus grande auparavant.
 leaks-explain-more-than-lost = Aux tailles mesurées, les fuites trouvées{ $circuit ->
     [none] { "" }
-   *[other] { " " }dans le circuit { $circuit }
+   *[other] { " " }dans le circuit « { $circuit } »
 } auraient laissé échapper { $least ->
     [none] au plus { $most }
    *[other] entre { $least } et { $most }

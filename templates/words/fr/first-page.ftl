@@ -23,11 +23,11 @@ outcome-repaired-proved = { $leaks ->
    *[other] { CAPITAL(SPELLED($leaks)) } fuites trouvées et réparées ; chaque réparation a été vérifiée.
 }
 outcome-repaired-not-proved = { $leaks ->
-    [one] Une fuite trouvée et réparée ; la réparation n’a pas été vérifiée.
+    [one] Une fuite trouvée et réparée ; la réparation reste à confirmer.
    *[other] { CAPITAL(SPELLED($leaks)) } fuites trouvées et réparées ; { $proved ->
-        [0] aucune réparation n’a été vérifiée
-        [one] une seule réparation a été vérifiée
-       *[other] { SPELLED($proved) } réparations ont été vérifiées
+        [0] aucune réparation n’est encore confirmée
+        [one] une seule réparation est confirmée
+       *[other] { SPELLED($proved) } réparations sont confirmées
     }.
 }
 outcome-partly-repaired = { CAPITAL(SPELLED($leaks)) } fuites trouvées, { $repaired ->
@@ -61,7 +61,7 @@ because-holding = { $place } a déjà fui { SPELLED($times) } fois ; la derni�
 }.
 because-lost-since = Depuis le { $day }, { $circuit ->
     [none] l’installation
-   *[other] le circuit { $circuit }
+   *[other] le circuit « { $circuit } »
 } avait perdu { $least ->
     [yes] au moins { $mass }
    *[no] { $mass }
@@ -71,11 +71,11 @@ because-missing-since = Il manquait { $least ->
    *[no] { $mass }
 } de fluide frigorigène dans { $circuit ->
     [none] l’installation
-   *[other] le circuit { $circuit }
+   *[other] le circuit « { $circuit } »
 }. La charge qui précède cette perte date du { $day } ; on ne sait pas si l’installation était pleine alors.
 because-lost = { $circuit ->
     [none] L’installation
-   *[other] Le circuit { $circuit }
+   *[other] Le circuit « { $circuit } »
 } avait perdu { $least ->
     [yes] au moins { $mass }
    *[no] { $mass }
@@ -83,12 +83,12 @@ because-lost = { $circuit ->
 because-left-open = Non réparé : { $place }. { $answer }
 because-over-trigger = Le taux de fuite { $circuit ->
     [none] de l’installation
-   *[other] du circuit { $circuit }
+   *[other] du circuit « { $circuit } »
 } a dépassé le seuil légal de { $trigger } % ; { $repaired ->
     [yes] la réparation a été faite lors de cette visite, dans le délai permis.
    *[no] la réparation est à faire au plus tard le { $by }.
 }
-because-no-leak-check = Cette visite ne vaut pas contrôle d’étanchéité au sens de la loi, car toutes les parties visibles et accessibles n’ont pas été contrôlées.
+because-no-leak-check = Cette visite ne vaut pas contrôle d’étanchéité au sens de la loi, car les parties visibles et accessibles n’ont pas toutes été contrôlées.
 because-put-back = L’appoint a été fait en plusieurs fois : { $parts }.
 put-back-on = { $mass } le { $day }
 because-more-partial = Il a pu en manquer davantage : la charge n’a pas été complétée.
@@ -126,7 +126,7 @@ waiting-cost = { $since ->
    *[other] Si tout a été perdu depuis le { $since }
 }, { $circuit ->
     [none] l’installation
-   *[other] le circuit { $circuit }
+   *[other] le circuit « { $circuit } »
 } continuerait de perdre { $least ->
     [yes] au moins
    *[no] environ

@@ -13,7 +13,7 @@ history-site-lead = { $cures ->
        *[other] { CAPITAL(SPELLED($systems)) } installations de ce site, avec un chapitre pour chacune.
     }
 }
-history-nothing-came-back = D’après ces notes, aucune pièce en place n’a fui plus d’une fois ni n’a été laissée avec une fuite.
+history-nothing-came-back = D’après ces notes, aucune pièce en place n’a fui plus d’une fois, et aucune fuite connue n’est restée sans réparation à la dernière visite.
 history-absence = L’absence d’inscription n’est pas l’absence de fuite : une année sans inscription est une année dont rien n’est noté, non une année sans fuite.
 history-looked-at = À un endroit contrôlé sans indice, rien n’a été décelé lors de cette visite, avec la méthode de cette visite ; une fuite plus petite a pu s’y trouver.
 history-visits = { $visits ->
@@ -35,7 +35,7 @@ history-points-note = { $cures ->
 history-cures-note = Un endroit demande une réparation durable si la pièce en place a fui plus d’une fois, ou si sa fuite n’a pas été réparée, ou ne l’a été que provisoirement.
 history-systems-note = Perdu : ce que les visites de ce carnet ont trouvé manquant, toutes années réunies.
 history-earlier-note = Repris d’inscriptions antérieures à ce carnet ou faites par d’autres ; marqué * dans le dessin.
-point-not-looked-at-then = non examiné lors de cette visite
+point-not-looked-at-then = non examiné lors de la dernière visite
 
 # Têtes de colonnes.
 head-leaks = Fuites
@@ -94,7 +94,7 @@ rate-alt = { $trigger ->
    *[other] Barres du taux à chaque appoint, avec le seuil de { $trigger } % en ligne ; les chiffres figurent dans le tableau ci-dessous.
 }
 rate-without-category = La catégorie de l’installation n’est pas notée, de sorte qu’un seuil ne peut être nommé.
-rate-without-rule = Ce que chaque appoint a dû remplacer, par année du temps écoulé depuis le précédent ; la réglementation ne fixe pas de seuil pour ce chiffre.
+rate-without-rule = Ce qui manquait, ramené à un an comme dans le rapport de la visite : là où la charge n’a pas été complétée, ou si l’on ne sait pas qu’elle était complète avant, le chiffre ne vaut que comme ce rapport le dit. La réglementation ne fixe pas de seuil pour lui.
 test-limits = Essais de pression : plus grande fuite encore possible
 test-limits-in = Fuite maximale restée possible, { $unit }
 test-limits-alt = Barres de la fuite maximale que chaque essai de pression laissait possible ; les chiffres figurent dans le tableau ci-dessous.

@@ -1,8 +1,8 @@
 # Le courriel et les éditions.
 
 mail-caution = Attention : { $caution } { $because }
-mail-leaking-again = Fuit de nouveau
-mail-still-leaking = Fuite non réparée
+mail-leaking-again = A fui de nouveau
+mail-still-leaking = Fuite retrouvée, non réparée jusque-là
 mail-waiting = Si rien n’est fait
 mail-still-open = En suspens
 mail-next = Échéances

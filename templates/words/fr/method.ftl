@@ -12,7 +12,7 @@ room-size-wanted = { CAPITAL($room) } : le { $refrigerant } est inflammable ou 
 room-size-not-noted = { CAPITAL($room) } (local occupé) : sa taille n’est pas notée, sa limite n’est donc pas vérifiée.
 room-concentration = { $circuit ->
     [none] { CAPITAL($room) } (local occupé) : si toute la charge de l’installation sortait et se mélangeait uniformément, l’air contiendrait { $concentration } de { $refrigerant }.
-   *[other] { CAPITAL($room) } (local occupé) : si toute la charge du circuit { $circuit } sortait et se mélangeait uniformément, l’air contiendrait { $concentration } de { $refrigerant }.
+   *[other] { CAPITAL($room) } (local occupé) : si toute la charge du circuit « { $circuit } » sortait et se mélangeait uniformément, l’air contiendrait { $concentration } de { $refrigerant }.
 }
 room-no-limit = Aucune limite lue dans sa source n’est connue ici pour ce fluide, aucune n’est donc comparée : à vérifier dans la réglementation locale.
 room-limit = { $above ->

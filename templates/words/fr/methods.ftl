@@ -20,6 +20,7 @@ phrase-least-squares-with-the-share-and-the-lag-held-near-1-and-0-real-g = moind
 phrase-in-simulated-logs-the-interval-built-with-it-held-the-true-leak-i = dans des enregistrements simulés, l’intervalle ainsi formé contenait la vraie fuite dans 87 à 100 % des cas ; non mesuré sur cette installation
 phrase-the-log = l’enregistrement
 phrase-averages-over-equal-times-288-in-the-log-at-most = moyennes sur des durées égales, 288 au plus dans l’enregistrement
+phrase-mean-of-the-temperatures-read = moyenne des températures relevées
 phrase-standard-deviation-of-the-means-about-the-fit = écart type des moyennes autour de l’ajustement
 phrase-integrated-autocorrelation-so-many-means-in-a-row-say-the-same = autocorrélation intégrée : tant de moyennes de suite disent la même chose
 phrase-holds-c-gas-follows-all-of-a-change-of-temperature-to-within-this = tient c₂ : le gaz suit toute une variation de température, à ceci près

@@ -47,7 +47,7 @@ record-part = { $part } : { $work }
 record-proof = { $at }, { $what }
 record-and-then = { $first } ; { $next }
 record-pressure-test = essai de pression { $test } : { $verdict }
-record-vacuum-test = essai de vide { $test }, { $limit ->
+record-vacuum-test = essai de tenue au vide { $test }, { $limit ->
     [met] limite respectée
     [not-met] limite non respectée
    *[other] limite non tranchée

@@ -56,12 +56,12 @@ legal-detection-there = Un système de détection des fuites est obligatoire et 
 legal-detection-missing = Un système de détection des fuites est obligatoire ; aucun n’est noté.
 legal-automatic-detection = Un système automatique de détection des fuites est demandé si l’installation a été mise en service en 2017 ou après : { $source }, à vérifier.
 legal-duty-done = { $when ->
-    [since] { $what }, en suspens depuis le { $by } : fait lors de cette visite.
-    [late] { $what }, au plus tard le { $by } : fait en retard, lors de cette visite.
-   *[in-time] { $what }, au plus tard le { $by } : fait lors de cette visite.
+    [since] { $what }, en suspens depuis le { $by } : fait le { $day }.
+    [late] { $what }, au plus tard le { $by } : fait en retard, le { $day }.
+   *[in-time] { $what }, au plus tard le { $by } : fait le { $day }.
 }
 legal-records-kept = Les registres sont conservés { $years } ans ({ $source }).
-next-none = Les règles en vigueur ne fixent aucune échéance ; convenez-en d’une avec l’entreprise.
+next-none = D’après ces notes, aucune échéance légale n’est établie ; convenez d’une date avec l’entreprise.
 next-open-since = en suspens depuis le { $day }
 next-was-due = était à faire au plus tard le { $day }
 next-by = au plus tard le { $day }

@@ -6,14 +6,14 @@ pressure-test-heading = Essai de pression { $test } : { $part }
 vacuum-test-heading = Essai de tenue au vide { $test } : { $part }
 test-part-whole = { $circuit ->
     [none] tout le circuit
-   *[other] tout le circuit { $circuit }
+   *[other] tout le circuit « { $circuit } »
 }
 test-part-section = { $about ->
     [none] tronçon { $section }
    *[other] { $about } (tronçon { $section })
 }{ $circuit ->
     [none] {""}
-   *[other] {" "}du circuit { $circuit }
+   *[other] {" "}du circuit « { $circuit } »
 }
 test-reading = { $pressure }{ $temperature ->
     [none] {""}
