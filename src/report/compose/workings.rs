@@ -61,7 +61,6 @@ fn group(scene: &Scene<'_>, id: &str) -> String {
     let named = |id| scene.say(&Message::of(id).with("id", Text::Written(name.to_owned())));
     match kind {
         "circuit" if scene.system.several_circuits() => named("workings-of-circuit"),
-        "circuit" => scene.word("workings-of-account"),
         "pressure-test" => named("workings-of-pressure-test"),
         "vacuum-test" => named("workings-of-vacuum-test"),
         "operating" => scene.word("workings-of-readings"),
