@@ -6,7 +6,7 @@
 use crate::notes::PointNote;
 use crate::report::compose::scene::Scene;
 use crate::report::data::{
-    Pipe, Points, Schematic, SchematicMark, SeriesStroke, Side, Symbol, Vessel,
+    Pipe, PointRow, Points, Schematic, SchematicMark, SeriesStroke, Side, Symbol, Vessel,
 };
 use crate::text::{Message, capital};
 use crate::vocabulary::Identifier;
@@ -26,6 +26,8 @@ const MARK_WIDTH: f64 = 11.0;
 const MARK_HEIGHT: f64 = 6.4;
 /// A name of two lines.
 const NAME_HEIGHT: f64 = 8.0;
+/// More points than these are not drawn at one place.
+const MOST_MARKS: usize = 12;
 /// More evaporators than these are not drawn.
 const MOST_ROWS: usize = 4;
 
@@ -33,7 +35,7 @@ const MOST_ROWS: usize = 4;
 struct Numbered<'a> {
     id: &'a Identifier,
     note: &'a PointNote,
-    row: &'a crate::report::data::PointRow,
+    row: &'a PointRow,
 }
 
 /// A place on the loop.
@@ -45,13 +47,16 @@ struct Station<'a> {
 
 /// One drawing for each circuit that has a numbered point.
 pub fn schematics(scene: &Scene<'_>, points: &Points) -> Vec<Schematic> {
+    // Two points may have the same words in the register.
+    let mut rows: Vec<&PointRow> = points.rows.iter().collect();
     let numbered: Vec<Numbered<'_>> = scene
         .system
         .points
         .iter()
         .filter_map(|(id, note)| {
             let name = scene.system.point_name(id);
-            let row = points.rows.iter().find(|row| row.place == name)?;
+            let place = rows.iter().position(|row| row.place == name)?;
+            let row = rows.remove(place);
             Some(Numbered { id, note, row })
         })
         .collect();
@@ -182,6 +187,7 @@ fn stations<'a>(scene: &Scene<'_>, circuit: usize, marked: &[&'a Numbered<'a>]) 
             .copied()
             .filter(|point| part_of(point.id, point.note) == part)
             .filter(|point| line.is_none_or(|line| line_of(point.id).unwrap_or(0) == line))
+            .take(MOST_MARKS)
             .collect()
     };
     let named = |part: CircuitPart, line: Option<usize>| {
