@@ -31,10 +31,10 @@ history-complete-unknown = { $circuit ->
 history-points-note = { $cures ->
     [yes] Zuerst stehen die Stellen, die dauerhaft instand gesetzt werden müssen.{ " " }
    *[no] { "" }
-}Gezählt sind die Lecks des Teils, das jetzt eingebaut ist; mit einem neuen Teil beginnt die Zählung neu. Die Tage zählen von jeder Reparatur bis zu dem Tag, an dem das Leck dort wieder gefunden wurde.
+}Gezählt sind die Lecks des Teils, das jetzt eingebaut ist; mit einem neuen Teil beginnt die Zählung neu. Die Tage zählen von jeder Reparatur bis zu dem Tag, an dem das Leck dort wieder gefunden wurde; bei einer Reparatur, die hält, bis zur letzten Kontrolle.
 history-cures-note = Eine Stelle muss dauerhaft instand gesetzt werden, wenn das jetzt eingebaute Teil mehr als einmal undicht war oder sein Leck nicht oder nur vorläufig repariert wurde.
 history-systems-note = Verloren ist, was bei Einsätzen in diesem Anlagenbuch fehlte, in allen Jahren.
-history-earlier-note = Übernommen aus Aufzeichnungen aus der Zeit vor diesem Anlagenbuch oder von anderen; in der Zeichnung mit * versehen.
+history-earlier-note = Übernommen aus Aufzeichnungen aus der Zeit vor diesem Anlagenbuch oder von anderen.
 point-not-looked-at-then = beim letzten Einsatz nicht kontrolliert
 
 # Spaltenköpfe.

@@ -31,10 +31,10 @@ history-complete-unknown = { $circuit ->
 history-points-note = { $cures ->
     [yes] Those that need a lasting cure come first.{ " " }
    *[no] { "" }
-}Leaks are of the part that is there now; a replaced part begins anew. Days are from each repair until the place was found leaking again.
+}Leaks are of the part that is there now; a replaced part begins anew. Days are from each repair until the place was found leaking again; of a repair that holds, until it was last looked at.
 history-cures-note = A place needs a lasting cure if the part that is there now has leaked more than once, or was left leaking or repaired only for the time being.
 history-systems-note = Lost is what visits of this book found missing, in all years.
-history-earlier-note = Taken over from records of before this book or of others; marked * where they are drawn.
+history-earlier-note = Taken over from records of before this book or of others.
 point-not-looked-at-then = not looked at on the last visit
 
 # Heads of columns.

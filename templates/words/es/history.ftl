@@ -31,10 +31,10 @@ history-complete-unknown = { $circuit ->
 history-points-note = { $cures ->
     [yes] Primero van los que necesitan una reparación duradera.{ " " }
    *[no] { "" }
-}Las fugas son las de la pieza montada ahora; con una pieza nueva la cuenta empieza de cero. Los días van de cada reparación al día en que el punto se halló de nuevo con fuga.
+}Las fugas son las de la pieza montada ahora; con una pieza nueva la cuenta empieza de cero. Los días van de cada reparación al día en que el punto se halló de nuevo con fuga; los de una reparación que aguanta, hasta la última revisión.
 history-cures-note = Un punto necesita una reparación duradera si la pieza montada ahora ha tenido fuga más de una vez, se dejó con fuga o solo se reparó de forma provisional.
 history-systems-note = Perdido es lo que se halló en falta en las visitas de estas notas, en todos los años.
-history-earlier-note = Tomado de registros anteriores a estas notas o de terceros; marcado con * en el dibujo.
+history-earlier-note = Tomado de registros anteriores a estas notas o de terceros.
 point-not-looked-at-then = no revisado en la última visita
 
 # Cabezas de columna.

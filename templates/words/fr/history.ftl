@@ -31,10 +31,10 @@ history-complete-unknown = { $circuit ->
 history-points-note = { $cures ->
     [yes] Les points qui demandent une réparation durable viennent d’abord.{ " " }
    *[no] { "" }
-}Les fuites sont celles de la pièce en place ; avec une pièce neuve, le compte repart de zéro. Les jours vont de chaque réparation au jour où la fuite y a été retrouvée.
+}Les fuites sont celles de la pièce en place ; avec une pièce neuve, le compte repart de zéro. Les jours vont de chaque réparation au jour où la fuite y a été retrouvée ; pour une réparation qui tient, jusqu’au dernier contrôle.
 history-cures-note = Un endroit demande une réparation durable si la pièce en place a fui plus d’une fois, ou si sa fuite n’a pas été réparée, ou ne l’a été que provisoirement.
 history-systems-note = Perdu : ce que les visites de ce carnet ont trouvé manquant, toutes années réunies.
-history-earlier-note = Repris d’inscriptions antérieures à ce carnet ou faites par d’autres ; marqué * dans le dessin.
+history-earlier-note = Repris d’inscriptions antérieures à ce carnet ou faites par d’autres.
 point-not-looked-at-then = non examiné lors de la dernière visite
 
 # Têtes de colonnes.
